@@ -1,0 +1,31 @@
+import { defineConfig } from "vitest/config";
+
+export default defineConfig({
+  test: {
+    projects: [
+      {
+        test: {
+          name: "unit",
+          include: [
+            "packages/**/*.test.ts",
+            "apps/**/*.test.ts",
+            "tests/**/*.test.ts",
+            "tools/**/*.test.ts",
+          ],
+          environment: "node",
+        },
+      },
+      {
+        test: {
+          name: "journeys",
+          include: ["apps/field/journeys/**/*.journey.ts"],
+          environment: "node",
+          fileParallelism: false,
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+          globalSetup: ["apps/field/journeys/serve.ts"],
+        },
+      },
+    ],
+  },
+});
