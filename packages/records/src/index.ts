@@ -1,0 +1,3 @@
+export * from "./book.ts";
+export * from "./change.ts";
+export * from "./kinds.ts";

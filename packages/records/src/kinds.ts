@@ -1,0 +1,298 @@
+/** The scale a dissolved-solids meter shows. */
+export type TdsScale = "NaCl" | "KCl" | "442";
+
+/** A place on the line of water where something is read. Plain ids; a unit may lack any of them. */
+export type PortId =
+  | "feed"
+  | "beforeFilter"
+  | "afterFilter"
+  | "drain"
+  | "permeateToWaste"
+  | "tank"
+  | "delivered"
+  | "meter";
+
+export type Phase = "asFound" | "asLeft";
+
+/** What is read. Each slot has one quantity; `SLOTS` in `slots.ts` says which. */
+export type SlotId =
+  | "feedTds"
+  | "feedTemperature"
+  | "chlorineBefore"
+  | "chlorineAfter"
+  | "staticPressure"
+  | "beforeFilterPressure"
+  | "afterFilterPressure"
+  | "permeateFlow"
+  | "drainFlow"
+  | "permeateTds"
+  | "deliveredTds"
+  | "tankFullPressure"
+  | "drawnVolume"
+  | "tankAfterPressure"
+  | "airCharge"
+  | "waterMeter"
+  | "hardness";
+
+/** One atomic register: a reading with everything needed to judge it later. */
+export interface Reading {
+  /** Exactly as typed. */
+  readonly raw: string;
+  /** Parsed; null while only a photo exists. */
+  readonly value: number | null;
+  /** Unit symbol of the trade: "psi", "ppm", "°C", "s", "mL/min", "L", "m³", "mg/L", "gpg" … */
+  readonly unit: string;
+  /** For dissolved solids. */
+  readonly scale?: TdsScale;
+  /** For flows timed with a cup: `value` is seconds for this volume. */
+  readonly volumeL?: number;
+  /** True when the test showed nothing; `value` is then the detection step. */
+  readonly notDetected?: boolean;
+  readonly instrument?: string;
+  readonly port: PortId;
+  /** ISO 8601 with offset. */
+  readonly at: string;
+  readonly photo?: string;
+  /** The technician does not trust it; kept, not used. */
+  readonly doubtful?: boolean;
+}
+
+export interface Site {
+  readonly name: string;
+  readonly code?: string;
+  readonly altitudeM?: number;
+  readonly waterSource?: string;
+  readonly askName?: string;
+  readonly askRole?: string;
+  readonly askPhone?: string;
+  readonly timeZone?: string;
+  readonly notes?: string;
+}
+
+export type ApplianceType = "combiOven" | "steamer" | "coffee" | "ice" | "dishwasher" | "dispenser" | "other";
+
+export interface Appliance {
+  readonly site: string;
+  readonly point: string;
+  readonly name: string;
+  readonly type: ApplianceType;
+  readonly minimumPressureKPaGauge?: number;
+}
+
+export type LimitQuantity = "tds" | "hardness" | "alkalinity" | "chloride" | "chlorine" | "silica" | "pH";
+
+/** One limit from an appliance's label; a child record of the appliance. */
+export interface Limit {
+  readonly appliance: string;
+  readonly quantity: LimitQuantity;
+  readonly low?: number;
+  readonly high?: number;
+  readonly unit: string;
+  readonly scale?: TdsScale;
+  readonly source: string;
+  readonly sourceDate?: string;
+}
+
+/** Where a unit hangs. History follows the point and the unit's serial. */
+export interface InstallationPoint {
+  readonly site: string;
+  readonly name: string;
+  readonly where?: string;
+  readonly bypassFitted?: boolean;
+}
+
+export interface Unit {
+  readonly point: string;
+  readonly name: string;
+  readonly serial?: string;
+  readonly fittedOn?: string;
+  /** The nameplate at its own test conditions. */
+  readonly ratedPermeateLPerH?: number;
+  readonly ratedRejectLPerH?: number;
+  readonly ratedRejectionPercent?: number;
+  readonly testPressureKPaGauge?: number;
+  readonly testTemperatureC?: number;
+  readonly testFeedMgPerL?: number;
+  readonly membraneAreaM2?: number;
+  readonly tankL?: number;
+  readonly tankMaximumAcceptanceL?: number;
+  readonly tankPlatePressureKPaGauge?: number;
+  /** Shut-off closes at this share of the feed pressure (gauge). Usual 0.60 to 0.67. */
+  readonly shutOffRatio?: number;
+  /** Restrictor as rated, or as measured at a pressure. */
+  readonly restrictorLPerH?: number;
+  readonly restrictorAtKPaGauge?: number;
+  /** Ports that do not exist: never asked again. */
+  readonly portsAbsent?: readonly PortId[];
+  readonly remineraliser?: boolean;
+  readonly blendValve?: boolean;
+  readonly temperatureForm?: string;
+}
+
+export type PartRole =
+  | "sediment"
+  | "carbon"
+  | "scaleInhibitor"
+  | "element"
+  | "postCarbon"
+  | "remineraliser"
+  | "uvLamp"
+  | "tank"
+  | "restrictor"
+  | "checkValve"
+  | "shutOff";
+
+/** A fitted part: a cartridge in the chain, the element, the tank. A swap retires one record and adds another. */
+export interface Part {
+  readonly unit: string;
+  readonly role: PartRole;
+  readonly position?: number;
+  readonly fittedOn?: string;
+  readonly fittedVisit?: string;
+  readonly removedOn?: string;
+  readonly removedVisit?: string;
+  readonly lot?: string;
+  readonly serial?: string;
+  readonly ratedLitres?: number;
+  /** Chlorine at which the carbon is rated, mg/L. Capacity goes as its inverse. */
+  readonly ratedChlorineMgPerL?: number;
+  readonly meterAtFittingM3?: number;
+  readonly intervalMonths?: number;
+}
+
+export type InstrumentKind = "tds" | "pressure" | "temperature" | "flow" | "chlorine" | "hardness" | "meter";
+
+export interface Instrument {
+  readonly name: string;
+  readonly kind: InstrumentKind;
+  readonly unit: string;
+  readonly scale?: TdsScale;
+  readonly accuracyPercentOfReading?: number;
+  readonly accuracyPercentOfFullScale?: number;
+  readonly fullScale?: number;
+  readonly resolution?: number;
+  readonly lastCheckedOn?: string;
+  /** The one taken up first for its kind. */
+  readonly usual?: boolean;
+}
+
+export type VisitKind = "annual" | "filterOnly" | "callOut" | "commissioning";
+
+/** A visit; its readings, answers and photos are fields of it, see `VisitFields`. */
+export interface Visit {
+  readonly unit: string;
+  readonly point: string;
+  readonly kind: VisitKind;
+  readonly startedAt: string;
+  readonly endedAt?: string;
+  readonly technician?: string;
+  readonly closed?: boolean;
+}
+
+export interface PersonAsked {
+  readonly name: string;
+  readonly role: string;
+}
+
+/** Answers of a visit, by step. Each is one field `answer:<id>`. */
+export interface Answers {
+  readonly inUse: "inUse" | "bypassed";
+  readonly bypass: PersonAsked & {
+    readonly decision: "keepBypassed" | "putInUse";
+    readonly until?: string;
+    readonly seal?: string;
+  };
+  readonly inspection: "asItShouldBe";
+  readonly roOptional: PersonAsked & { readonly decision: "keep" | "takeOut" | "undecided" };
+  readonly valvesAsLeft: {
+    readonly feed: "open" | "shut";
+    readonly tank: "open" | "shut";
+    readonly bypass: "open" | "shut";
+    readonly sample: "open" | "shut";
+    readonly seal?: string;
+  };
+  readonly signature: {
+    readonly kind: "signed" | "notPresent" | "refused";
+    readonly name?: string;
+    readonly role?: string;
+    readonly path?: string;
+  };
+  readonly filling: { readonly state: "seen" | "notSeen" | "reported"; readonly expectedHours?: number };
+}
+
+/** Something at the inspection that is not as it should be: field `exception:<item>`. */
+export interface Exception {
+  readonly state: "corrected" | "left" | "found";
+  readonly note?: string;
+  readonly photo?: string;
+}
+
+/** What the hands did about a proposed task: field `work:<task>`. */
+export interface Work {
+  readonly state: "done" | "left";
+  readonly reason?: string;
+  readonly lot?: string;
+  readonly part?: string;
+  /** New value when a setting was made, e.g. air charge, with its unit. */
+  readonly value?: number;
+  readonly unit?: string;
+}
+
+/** A photo wanted or taken: field `photo:<id>`. `hash` is null until the bytes are kept. */
+export interface PhotoNote {
+  readonly for: string;
+  readonly hash: string | null;
+  readonly at: string;
+}
+
+/** A point left open at a visit; it comes back until closed or refused by a named person. */
+export interface OpenPoint {
+  readonly unit: string;
+  readonly openedVisit: string;
+  readonly code: string;
+  readonly detail?: string;
+  readonly owner?: string;
+  readonly due?: string;
+  readonly closedVisit?: string;
+  readonly refusedBy?: string;
+}
+
+/** A frozen service record: `json` is the canonical text whose SHA-256 is `mark`. */
+export interface ServiceRecordEntry {
+  readonly visit: string;
+  readonly unit: string;
+  readonly revision: number;
+  readonly mark: string;
+  readonly json: string;
+  readonly issuedAt: string;
+}
+
+/** Settings of the company or technician: one record with id "settings". */
+export interface Settings {
+  readonly technician?: string;
+  readonly pressureUnit?: "psi" | "bar" | "kPa";
+  readonly temperatureUnit?: "°C" | "°F";
+  readonly decimalSign?: "." | ",";
+  readonly leftHand?: boolean;
+  readonly temperatureForm?: string;
+  readonly shutOffRatio?: number;
+  readonly filterDropLimitKPa?: number;
+  readonly flowRatioLimit?: number;
+  readonly saltRatioLimit?: number;
+}
+
+export interface Kinds {
+  readonly site: Site;
+  readonly appliance: Appliance;
+  readonly limit: Limit;
+  readonly point: InstallationPoint;
+  readonly unit: Unit;
+  readonly part: Part;
+  readonly instrument: Instrument;
+  readonly visit: Visit;
+  readonly openPoint: OpenPoint;
+  readonly serviceRecord: ServiceRecordEntry;
+  readonly settings: Settings;
+}
+
+export type KindId = keyof Kinds;
