@@ -1,0 +1,30 @@
+import type { ReactNode } from "react";
+import { type Press, Pressable } from "./screen.tsx";
+
+interface BandProps {
+  readonly press?: Omit<Press, "label">;
+  readonly tint?: boolean;
+  /** What follows is of another kind. */
+  readonly heavy?: boolean;
+  /** Leaves the gutter for the line of water. */
+  readonly water?: boolean;
+  readonly id?: string;
+  readonly children: ReactNode;
+}
+
+/** A full-width row; the whole of it is the target when it can be pressed. */
+export function Band({ press, tint, heavy, water, id, children }: BandProps) {
+  const className = ["band", tint && "tint", heavy && "heavy", water && "water"].filter(Boolean).join(" ");
+  if (press) {
+    return (
+      <Pressable press={{ label: "", ...press }} className={className}>
+        {children}
+      </Pressable>
+    );
+  }
+  return (
+    <div className={className} id={id}>
+      {children}
+    </div>
+  );
+}

@@ -1,0 +1,34 @@
+import { fileURLToPath } from "node:url";
+import react from "@vitejs/plugin-react";
+import { defineConfig } from "vite";
+import { VitePWA } from "vite-plugin-pwa";
+
+export default defineConfig({
+  root: fileURLToPath(new URL(".", import.meta.url)),
+  base: "./",
+  build: { outDir: "dist", emptyOutDir: true, target: "es2022", chunkSizeWarningLimit: 2000 },
+  worker: { format: "es" },
+  plugins: [
+    react(),
+    VitePWA({
+      registerType: "prompt",
+      injectRegister: false,
+      includeAssets: ["icon.svg"],
+      manifest: {
+        name: "Tapside",
+        short_name: "Tapside",
+        description: "Field tool for small reverse-osmosis units with a pressurised tank.",
+        display: "standalone",
+        start_url: "./",
+        background_color: "#F4F5F0",
+        theme_color: "#F4F5F0",
+        icons: [{ src: "icon.svg", sizes: "any", type: "image/svg+xml", purpose: "any" }],
+      },
+      workbox: {
+        globPatterns: ["**/*.{js,css,html,svg,woff2,ttf,otf,json,wasm}"],
+        maximumFileSizeToCacheInBytes: 8 * 1024 * 1024,
+        navigateFallback: "index.html",
+      },
+    }),
+  ],
+});
