@@ -1,0 +1,74 @@
+import { allKnown, known, mapOutcome, missing, type Outcome, refused } from "@tapside/quantities";
+import {
+  atmosphericPressureKPa,
+  type Conditions,
+  defaultTemperatureForm,
+  isTemperatureFormId,
+  type TemperatureFormId,
+  type Unit,
+} from "@tapside/reverse-osmosis";
+
+export type Row = Readonly<Record<string, string>>;
+
+/** A number of a row; `otherwise` stands in for an absent or empty cell. */
+export function cell(row: Row, name: string, otherwise?: number): Outcome<number> {
+  const text = row[name]?.trim() ?? "";
+  if (text === "") return otherwise === undefined ? missing(name) : known(otherwise);
+  const value = Number(text);
+  return Number.isFinite(value) ? known(value) : refused("not-a-number", { name, text });
+}
+
+function positive(row: Row, name: string, otherwise?: number): Outcome<number> {
+  return mapOutcome(cell(row, name, otherwise), (value) =>
+    value > 0 ? known(value) : refused("not-positive", { name, value }),
+  );
+}
+
+export function temperatureFormOfRow(row: Row): Outcome<TemperatureFormId> {
+  const text = row.temperature_form?.trim() || defaultTemperatureForm;
+  return isTemperatureFormId(text) ? known(text) : refused("unknown-temperature-form", { text });
+}
+
+/** The unit of one row; tank columns may be left out. */
+export function unitOfRow(row: Row): Outcome<Unit> {
+  const given = allKnown({
+    form: temperatureFormOfRow(row),
+    areaM2: positive(row, "area_m2"),
+    waterLPerM2HBar: positive(row, "A_L_m2_h_bar"),
+    saltLPerM2H: positive(row, "B_L_m2_h"),
+    polarisation: positive(row, "beta", 1),
+    ratedLPerH: positive(row, "restrictor_L_h"),
+    ratedKPa: positive(row, "restrictor_rated_kPa", 414),
+    volumeL: cell(row, "tank_L", 0),
+    airChargeKPaGauge: cell(row, "air_charge_kPa_gauge", 0),
+    ratio: positive(row, "shutoff_ratio", 0.64),
+    altitudeM: cell(row, "altitude_m", 0),
+  });
+  return mapOutcome(given, (v) =>
+    known({
+      cartridges: [],
+      elements: [
+        {
+          areaM2: v.areaM2,
+          waterLPerM2HBar: v.waterLPerM2HBar,
+          saltLPerM2H: v.saltLPerM2H,
+          polarisation: v.polarisation,
+          temperatureForm: v.form,
+        },
+      ],
+      restrictor: { kind: "rated", ratedLPerH: v.ratedLPerH, ratedKPa: v.ratedKPa },
+      shutOff: { ratio: v.ratio },
+      tanks: v.volumeL > 0 ? [{ volumeL: v.volumeL, airChargeKPaGauge: v.airChargeKPaGauge }] : [],
+      atmosphericKPa: atmosphericPressureKPa(v.altitudeM),
+    }),
+  );
+}
+
+export function conditionsOfRow(row: Row): Outcome<Conditions> {
+  return allKnown({
+    feedPressureKPaGauge: cell(row, "feed_pressure_kPa_gauge"),
+    temperatureC: cell(row, "temperature_C"),
+    feedMgPerL: cell(row, "feed_NaCl_mg_L"),
+    tankPressureKPaGauge: cell(row, "tank_pressure_kPa_gauge", 0),
+  });
+}

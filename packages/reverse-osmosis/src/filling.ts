@@ -1,0 +1,144 @@
+import { known, type Outcome, refused } from "@tapside/quantities";
+import { gaussNodes } from "./internal/gauss-legendre.ts";
+import { litresInTanks, tanksPressureKPaGauge } from "./internal/tanks.ts";
+import { type FlowingPoint, operatingPoint } from "./operating-point.ts";
+import { shutOffPressureKPaGauge } from "./shut-off.ts";
+import type { Conditions, Unit } from "./unit.ts";
+
+export interface Filling {
+  readonly hours: number;
+  readonly storedL: number;
+  readonly drainL: number;
+  /** Mixed in the tank, this filling only. */
+  readonly meanMgPerL: number;
+  /** Stored over stored and drained: counts the slow end of the filling. */
+  readonly efficiency: number;
+  /** Permeate over feed at the start, tank still empty. */
+  readonly recoveryAtStart: number;
+  readonly shutOffKPaGauge: number;
+  readonly start: FlowingPoint;
+  readonly atShutOff: FlowingPoint;
+  /** Along the filling, in rising order. */
+  readonly course: readonly {
+    readonly storedL: number;
+    readonly tankKPaGauge: number;
+    readonly permeateLPerH: number;
+    readonly permeateMgPerL: number;
+    readonly drainLPerH: number;
+  }[];
+}
+
+export interface FillingOptions {
+  readonly segments?: number;
+  /** Equal panels of 8 points each; one is good to 0.02 %. */
+  readonly panels?: number;
+  /** Start from this pressure instead of the empty tank. */
+  readonly fromKPaGauge?: number;
+  /** Feed pressure with nothing flowing: as the valve throttles, the feed rises towards it. */
+  readonly staticFeedKPaGauge?: number;
+}
+
+/** Tank pressure at which filling ends: the shut-off's share of what stands at the element with no permeate flowing. */
+function endPressure(
+  unit: Unit,
+  conditions: Omit<Conditions, "tankPressureKPaGauge">,
+  staticFeedKPaGauge: number | undefined,
+): Outcome<number> {
+  if (unit.storage === "vented") return refused("vented-tank");
+  if (staticFeedKPaGauge !== undefined)
+    return known(shutOffPressureKPaGauge(staticFeedKPaGauge, unit.shutOff.ratio));
+  let end = shutOffPressureKPaGauge(conditions.feedPressureKPaGauge, unit.shutOff.ratio);
+  for (let n = 0; n < 30; n++) {
+    const point = operatingPoint(unit, { ...conditions, tankPressureKPaGauge: Math.max(0, end) });
+    if (point.kind === "refused") return point;
+    const next = shutOffPressureKPaGauge(point.elementPressureKPaGauge, unit.shutOff.ratio);
+    if (Math.abs(next - end) < 1e-6) return known(next);
+    end = next;
+  }
+  return known(end);
+}
+
+/**
+ * One filling of the tank from empty to shut-off: hours, litres, dissolved solids, drain.
+ *
+ * Formula: t = ∫ dV/Qp(P(V)), drain = ∫ Qc/Qp dV, mean = ∫ Cp dV/V; Boyle isothermal; Gauss quadrature over stored litres
+ * Source: closed form of the same integral for constant permeability agrees (kitchen check: 3.021 h).
+ * Range: pressurised tank, shut-off above the air charge.
+ * Error: quadrature below 0.05 %; feed pressure is taken as constant.
+ * @example
+ * ```ts
+ * import { filling, simpleUnit } from "@tapside/reverse-osmosis";
+ * const element = { areaM2: 1.51, waterLPerM2HBar: 2.4, saltLPerM2H: 0.261, polarisation: 1.2 };
+ * const unit = { ...simpleUnit(element, { ratedLPerH: 32.1, ratedKPa: 414 }, { volumeL: 53, airChargeKPaGauge: 56 }), shutOff: { ratio: 0.63 } };
+ * const filled = filling(unit, { feedPressureKPaGauge: 308, temperatureC: 31.9, feedMgPerL: 525 });
+ * filled.kind === "known" ? filled.value.hours : 0; // => 4.14
+ * ```
+ */
+export function filling(
+  unit: Unit,
+  conditions: Omit<Conditions, "tankPressureKPaGauge">,
+  options: FillingOptions = {},
+): Outcome<Filling> {
+  if (unit.tanks.length === 0) return refused("no-tank");
+  if (unit.shutOff.stuckOpen) return refused("never-shuts-off");
+  const end = endPressure(unit, conditions, options.staticFeedKPaGauge);
+  if (end.kind !== "known") return end;
+  const fromKPaGauge = options.fromKPaGauge ?? Math.min(...unit.tanks.map((tank) => tank.airChargeKPaGauge));
+  const fromL = litresInTanks(unit, fromKPaGauge);
+  const toL = litresInTanks(unit, end.value);
+  if (!(toL > fromL)) return refused("shut-off-below-air-charge", { shutOffKPaGauge: end.value });
+  return integrate(unit, conditions, { fromL, toL, fromKPaGauge, toKPaGauge: end.value }, options);
+}
+
+interface Span {
+  readonly fromL: number;
+  readonly toL: number;
+  readonly fromKPaGauge: number;
+  readonly toKPaGauge: number;
+}
+
+function integrate(
+  unit: Unit,
+  conditions: Omit<Conditions, "tankPressureKPaGauge">,
+  span: Span,
+  options: FillingOptions,
+): Outcome<Filling> {
+  const at = (tankPressureKPaGauge: number) =>
+    operatingPoint(unit, { ...conditions, tankPressureKPaGauge: Math.max(0, tankPressureKPaGauge) }, options);
+  const start = at(span.fromKPaGauge);
+  const atShutOff = at(span.toKPaGauge);
+  if (start.kind !== "flowing") return start.kind === "refused" ? start : refused(start.kind);
+  if (atShutOff.kind !== "flowing")
+    return atShutOff.kind === "refused" ? atShutOff : refused("never-shuts-off");
+  const panels = options.panels ?? 1;
+  const width = (span.toL - span.fromL) / panels;
+  const course: Filling["course"][number][] = [];
+  const sum = { hours: 0, drainL: 0, saltMg: 0 };
+  for (let panel = 0; panel < panels; panel++) {
+    for (const [position, weight] of gaussNodes) {
+      const storedL = span.fromL + (panel + position) * width;
+      const tankKPaGauge = tanksPressureKPaGauge(unit, storedL);
+      const point = at(tankKPaGauge);
+      if (point.kind !== "flowing") return point.kind === "refused" ? point : refused("never-shuts-off");
+      const litres = weight * width;
+      sum.hours += litres / point.permeateLPerH;
+      sum.drainL += (litres * point.concentrateLPerH) / point.permeateLPerH;
+      sum.saltMg += litres * point.permeateMgPerL;
+      const { permeateLPerH, permeateMgPerL, concentrateLPerH: drainLPerH } = point;
+      course.push({ storedL, tankKPaGauge, permeateLPerH, permeateMgPerL, drainLPerH });
+    }
+  }
+  const storedL = span.toL - span.fromL;
+  return known({
+    hours: sum.hours,
+    storedL,
+    drainL: sum.drainL,
+    meanMgPerL: sum.saltMg / storedL,
+    efficiency: storedL / (storedL + sum.drainL),
+    recoveryAtStart: start.recovery,
+    shutOffKPaGauge: span.toKPaGauge,
+    start,
+    atShutOff,
+    course,
+  });
+}
