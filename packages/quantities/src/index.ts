@@ -1,3 +1,7 @@
+export { convert, converted, UNITS } from "./convert.ts";
+export { type Decision, decide, type Limits } from "./decide.ts";
+export { type FormattedUncertain, formatUncertain } from "./format-uncertain.ts";
+export { type Accuracy, instrumentUncertainty, type ReadingUncertainty } from "./instrument-uncertainty.ts";
 export {
   allKnown,
   type Known,
@@ -9,4 +13,7 @@ export {
   type Refused,
   refused,
 } from "./outcome.ts";
+export { parseReading, type TypedNumber } from "./parse-reading.ts";
+export { percentReduction, type ReductionReadings } from "./percent-reduction.ts";
+export { type Correlation, propagate } from "./propagate.ts";
 export type { Uncertain } from "./uncertain.ts";

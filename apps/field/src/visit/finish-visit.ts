@@ -1,0 +1,67 @@
+import type { FieldValue, KindId, PartRole } from "@tapside/records";
+import type { OpenVisit } from "./use-visit.ts";
+
+interface Write {
+  readonly kind: KindId;
+  readonly record: string;
+  readonly fields: Readonly<Record<string, FieldValue>>;
+}
+
+/** What the end of a visit leaves in the book: parts swapped, points left open, the visit ended. */
+export function writesAtTheEnd(open: OpenVisit, endedAt: string): readonly Write[] {
+  return [
+    ...swappedParts(open, endedAt),
+    ...pointsLeftOpen(open),
+    { kind: "visit", record: open.visit.id, fields: { endedAt, closed: true } },
+  ];
+}
+
+/** Every part replaced in this visit: the old one retired, the new one fitted today with the meter reading. */
+function swappedParts(open: OpenVisit, endedAt: string): Write[] {
+  const day = endedAt.slice(0, 10);
+  return Object.entries(open.visit.work).flatMap(([task, work]) => {
+    if (work.state !== "done" || !task.startsWith("replace:")) return [];
+    const role = task.split(":")[1] as PartRole;
+    const old = open.file.parts.find((part) => !part.removedOn && (work.part ? part.id === work.part : part.role === role));
+    const meter = open.visit.readings.asFound.waterMeter;
+    const fitted: Write = {
+      kind: "part",
+      record: `${open.visit.id}:${task}`,
+      fields: {
+        unit: open.file.unit.id,
+        role,
+        position: old?.position ?? null,
+        fittedOn: day,
+        fittedVisit: open.visit.id,
+        lot: work.lot ?? null,
+        ratedLitres: old?.ratedLitres ?? null,
+        ratedChlorineMgPerL: old?.ratedChlorineMgPerL ?? null,
+        intervalMonths: old?.intervalMonths ?? null,
+        meterAtFittingM3: meter?.unit === "m³" ? meter.value : null,
+      },
+    };
+    const retired: Write[] = old
+      ? [{ kind: "part", record: old.id, fields: { removedOn: day, removedVisit: open.visit.id } }]
+      : [];
+    return [...retired, fitted];
+  });
+}
+
+/** What was not seen or not done comes back at the next visit until it is closed or refused by a named person. */
+function pointsLeftOpen(open: OpenVisit): Write[] {
+  const { visit, file } = open;
+  const point = (code: string, detail: string | null): Write => ({
+    kind: "openPoint",
+    record: `${visit.id}:${code}`,
+    fields: { unit: file.unit.id, openedVisit: visit.id, code, detail, owner: file.site.askName ?? null },
+  });
+  const left = Object.entries(visit.work)
+    .filter(([, work]) => work.state === "left")
+    .map(([task, work]) => point(`work:${task}`, work.reason ?? null));
+  const exceptions = Object.entries(visit.exceptions)
+    .filter(([, exception]) => exception.state !== "corrected")
+    .map(([item, exception]) => point(`exception:${item}`, exception.note ?? null));
+  const filling = visit.answers.filling?.state === "seen" ? [] : [point("fillingNotSeen", null)];
+  const bypass = visit.answers.bypass?.decision === "keepBypassed" ? [point("bypassed", visit.answers.bypass.until ?? null)] : [];
+  return [...left, ...exceptions, ...filling, ...bypass];
+}

@@ -1,0 +1,22 @@
+import { useLocation } from "wouter";
+import type { Press } from "../look/screen.tsx";
+import { stepTitle } from "./step-title.ts";
+import { nextStep, stepsOf } from "./steps.ts";
+import type { OpenVisit } from "./use-visit.ts";
+import { visitWords } from "./words.ts";
+
+/** Where the visit goes after a step, and the words on the next key for it. */
+export function useGoOn(open: OpenVisit, stepId: string) {
+  const [, navigate] = useLocation();
+  const steps = stepsOf(open.file, open.visit, open.assessment);
+  const next = nextStep(steps, stepId);
+  const to = `${open.base}/${next.path}`;
+  return { steps, next, to, hint: stepTitle(next), go: () => navigate(to), navigate };
+}
+
+/** Takes back the newest change; when there is none to take back, leads to the overview. */
+export function undoPress(open: OpenVisit): Press {
+  return open.live.canUndo
+    ? { label: visitWords.undo, onPress: () => void open.live.undo() }
+    : { label: visitWords.visit, to: open.base };
+}

@@ -1,0 +1,59 @@
+import type { Exception } from "@tapside/records";
+import { Band } from "../look/band.tsx";
+import { Screen } from "../look/screen.tsx";
+import { undoPress, useGoOn } from "./go-on.ts";
+import { photoPress } from "./photo.tsx";
+import type { OpenVisit } from "./use-visit.ts";
+import { VisitTicks } from "./visit-ticks.tsx";
+import { visitWords as words } from "./words.ts";
+
+/** One tap says all; a tap on an item says what is not. Each further tap: found, corrected, left, as it should be. */
+const ROUND = [undefined, "found", "corrected", "left"] as const;
+
+/** Look and listen: the inspection by exception. */
+export function Look({ open }: { open: OpenVisit }) {
+  const { go, hint, steps } = useGoOn(open, "look");
+  const { exceptions } = open.visit;
+  const turn = (item: string) => {
+    const at = ROUND.indexOf(exceptions[item]?.state as Exception["state"]);
+    const state = ROUND[(at + 1) % ROUND.length];
+    open.write({ [`exception:${item}`]: state ? { state } : null });
+  };
+  const allWell = () => {
+    open.write({ "answer:inspection": "asItShouldBe" });
+    go();
+  };
+  const anyException = Object.keys(exceptions).length > 0;
+  return (
+    <Screen
+      title={words.titles.look!}
+      subtitle={words.exceptions}
+      ticks={<VisitTicks steps={steps} here="look" />}
+      back={undoPress(open)}
+      middle={photoPress(open, "asFound")}
+      next={
+        anyException
+          ? { label: words.next, hint, onPress: go }
+          : { label: words.asItShouldBe, hint, onPress: allWell }
+      }
+    >
+      {Object.entries(words.inspect).map(([item, label]) => (
+        <button
+          type="button"
+          key={item}
+          className="choice"
+          aria-pressed={exceptions[item] !== undefined}
+          onClick={() => turn(item)}
+        >
+          <span>
+            {label}
+            {exceptions[item] ? <span className="note">{words[exceptions[item].state]}</span> : null}
+          </span>
+        </button>
+      ))}
+      <Band tint>
+        <p className="note">{words.exceptions}</p>
+      </Band>
+    </Screen>
+  );
+}

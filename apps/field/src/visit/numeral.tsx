@@ -1,0 +1,26 @@
+import { numeralSvg } from "@tapside/pictures";
+import { Picture } from "../look/picture.tsx";
+import { useTheme } from "../look/use-theme.ts";
+
+interface NumeralProps {
+  readonly text: string;
+  readonly height: number;
+  /** Expected or estimated instead of read. */
+  readonly hollow?: boolean;
+  readonly unit?: string;
+  /** What a screen reader says; the text and unit when not given. */
+  readonly name?: string;
+}
+
+/** A drawn number with its unit beside it. Solid = somebody read it; hollow = we expect it. */
+export function Numeral({ text, height, hollow, unit, name }: NumeralProps) {
+  const theme = useTheme();
+  const label = name ?? [text, unit].filter(Boolean).join(" ");
+  const svg = numeralSvg({ text, heightPx: height, style: hollow ? "hollow" : "solid", theme, label });
+  return (
+    <span className="numeral">
+      <Picture svg={svg} className="digits" />
+      {unit ? <span aria-hidden="true">{unit}</span> : null}
+    </span>
+  );
+}

@@ -1,0 +1,61 @@
+import { en } from "@tapside/words";
+import { useState } from "react";
+import { Band } from "../look/band.tsx";
+import { Screen } from "../look/screen.tsx";
+import { undoPress, useGoOn } from "./go-on.ts";
+import { photoPress } from "./photo.tsx";
+import { TextEntry } from "./text-entry.tsx";
+import type { OpenVisit } from "./use-visit.ts";
+import { visitWords as words } from "./words.ts";
+
+const UNMEASURED = ["hardness", "alkalinity", "chloride", "silica", "chlorine"] as const;
+
+/** At 100 ppm or less the owner decides; what was not measured stands beside the question. */
+export function Optional({ open }: { open: OpenVisit }) {
+  const { go, hint } = useGoOn(open, "optional");
+  const feed = open.visit.readings.asFound.feedTds;
+  const measured = open.visit.readings.asFound;
+  const unmeasured = UNMEASURED.filter(
+    (id) => !(id === "hardness" && measured.hardness) && !(id === "chlorine" && measured.chlorineBefore),
+  );
+  const given = open.visit.answers.roOptional;
+  const [name, setName] = useState(given?.name ?? open.file.site.askName ?? "");
+  const [role, setRole] = useState(given?.role ?? open.file.site.askRole ?? "");
+  const [problem, setProblem] = useState("");
+  const decide = (decision: "keep" | "takeOut" | "undecided") => {
+    if (!name.trim()) return setProblem(words.needPerson);
+    open.write({ "answer:roOptional": { name: name.trim(), role: role.trim(), decision } });
+    go();
+  };
+  const choices = [
+    ["keep", words.ownerKeeps],
+    ["takeOut", words.ownerTakesOut],
+    ["undecided", words.ownerUndecided],
+  ] as const;
+  return (
+    <Screen
+      title={words.titles.optional!}
+      back={undoPress(open)}
+      middle={photoPress(open, "optional")}
+      next={{ label: words.ownerKeeps, hint, onPress: () => decide("keep") }}
+    >
+      <Band>
+        <p>{words.optionalText(feed?.raw ?? "", feed?.scale ?? "?")}</p>
+      </Band>
+      <Band tint>
+        <strong>{words.notMeasured}</strong>
+        <p>{unmeasured.map((id) => en.quantity(id)).join(", ")}</p>
+      </Band>
+      <TextEntry label={words.person} value={name} onChange={setName} />
+      <TextEntry label={words.role} value={role} onChange={setRole} />
+      {choices.map(([id, label]) => (
+        <button type="button" key={id} className="choice" aria-pressed={given?.decision === id} onClick={() => decide(id)}>
+          {label}
+        </button>
+      ))}
+      <p className="band" role="status">
+        {problem ? <span className="problem">{problem}</span> : null}
+      </p>
+    </Screen>
+  );
+}

@@ -1,0 +1,69 @@
+import type { ExpectedId } from "@tapside/assessment";
+import { en } from "@tapside/words";
+import { Link } from "wouter";
+import { Screen } from "../look/screen.tsx";
+import { formatNumber } from "./format-number.ts";
+import { useGoOn } from "./go-on.ts";
+import { Numeral } from "./numeral.tsx";
+import { photoPress } from "./photo.tsx";
+import { stepTitle } from "./step-title.ts";
+import type { Step } from "./steps.ts";
+import type { OpenVisit } from "./use-visit.ts";
+import { VisitTicks } from "./visit-ticks.tsx";
+import { WaterLine } from "./water-line.tsx";
+import { visitWords as words } from "./words.ts";
+
+/** Every step of the visit along the water: solid = read, hollow = what a sound unit should read today. */
+export function Overview({ open }: { open: OpenVisit }) {
+  const { steps, to, hint, next } = useGoOn(open, "");
+  const done = steps.every((step) => step.done);
+  return (
+    <Screen
+      title={open.file.site.name ?? ""}
+      subtitle={[en.visitKinds[open.visit.kind ?? "annual"], open.file.unit.name, open.file.point.name].filter(Boolean).join(" · ")}
+      ticks={<VisitTicks steps={steps} here="" />}
+      back={{ label: words.back, to: `/unit/${open.file.unit.id}` }}
+      middle={photoPress(open, "asFound")}
+      next={done ? { label: words.toUnit, to: `/unit/${open.file.unit.id}` } : { label: hint, hint: next.reading ? words.slotHint[next.reading.slot] : undefined, to }}
+    >
+      <div className="along-water">
+        <WaterLine open={open} />
+        {steps.map((step) => (
+          <StepBand key={step.id} step={step} open={open} />
+        ))}
+      </div>
+    </Screen>
+  );
+}
+
+function StepBand({ step, open }: { step: Step; open: OpenVisit }) {
+  const className = `band water step ${step.reading ? "number" : "tint"}`;
+  return (
+    <Link href={`${open.base}/${step.path}`} className={className} data-step={step.id}>
+      <span className="row">
+        <span>
+          {stepTitle(step)}
+          {step.reading?.phase === "asLeft" ? `, ${en.phases.asLeft.toLowerCase()}` : ""}
+        </span>
+        <span className="note">{step.reading ? "" : step.done ? words.done.toLowerCase() : words.notYet}</span>
+      </span>
+      {step.reading ? <StepNumber open={open} step={step} /> : null}
+    </Link>
+  );
+}
+
+function StepNumber({ open, step }: { open: OpenVisit; step: Step }) {
+  const { phase, slot } = step.reading!;
+  const reading = open.visit.readings[phase][slot];
+  if (reading?.value != null) {
+    const text = reading.notDetected ? `<${reading.raw}` : reading.volumeL ? reading.value.toFixed(0) : reading.raw;
+    const unit = reading.volumeL ? `s, ${reading.volumeL * 1000} mL` : [reading.unit, reading.scale].filter(Boolean).join(", ");
+    return <Numeral text={text} unit={unit} height={40} />;
+  }
+  if (step.done) return <p className="note">{words.passed}</p>;
+  const { expected } = open.assessment;
+  const range = expected.kind === "known" ? expected.value[slot as ExpectedId] : undefined;
+  if (!range) return <p className="note">{words.notYet}</p>;
+  const text = `${formatNumber(range.low)}–${formatNumber(range.high)}`;
+  return <Numeral text={text} unit={en.unit(range.unit)} height={40} hollow name={`${words.expected} ${text} ${range.unit}`} />;
+}

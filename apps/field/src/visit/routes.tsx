@@ -1,0 +1,74 @@
+import { lazy, Suspense } from "react";
+import { Route, Switch, useParams } from "wouter";
+import { Ask } from "./ask.tsx";
+import { Bypass } from "./bypass.tsx";
+import { Entry } from "./entry.tsx";
+import { Judgement } from "./judgement.tsx";
+import { Leave } from "./leave.tsx";
+import { Look } from "./look.tsx";
+import { Optional } from "./optional.tsx";
+import { Overview } from "./overview.tsx";
+import { Sign } from "./sign.tsx";
+import { Stopwatch } from "./stopwatch.tsx";
+import { type OpenVisit, useVisit } from "./use-visit.ts";
+import { Valves } from "./valves.tsx";
+import { visitWords } from "./words.ts";
+import { WorkScreen } from "./work.tsx";
+import "./visit.css";
+
+const RecordScreen = lazy(() => import("./record.tsx"));
+
+/** Everything under `/visit/:id`. */
+export function VisitRoutes() {
+  return (
+    <Switch>
+      <Route path="/visit/:id">{() => <Step show={(open) => <Overview open={open} />} />}</Route>
+      <Route path="/visit/:id/ask">{() => <Step show={(open) => <Ask open={open} />} />}</Route>
+      <Route path="/visit/:id/bypass">{() => <Step show={(open) => <Bypass open={open} />} />}</Route>
+      <Route path="/visit/:id/look">{() => <Step show={(open) => <Look open={open} />} />}</Route>
+      <Route path="/visit/:id/read/:phase/:slot">{() => <Reading />}</Route>
+      <Route path="/visit/:id/optional">{() => <Step show={(open) => <Optional open={open} />} />}</Route>
+      <Route path="/visit/:id/judgement">{() => <Step show={(open) => <Judgement open={open} />} />}</Route>
+      <Route path="/visit/:id/work/:task">{() => <Step show={(open, { task }) => <WorkScreen open={open} task={decodeURIComponent(task ?? "")} key={task} />} />}</Route>
+      <Route path="/visit/:id/valves">{() => <Step show={(open) => <Valves open={open} />} />}</Route>
+      <Route path="/visit/:id/sign">{() => <Step show={(open) => <Sign open={open} />} />}</Route>
+      <Route path="/visit/:id/leave">{() => <Step show={(open) => <Leave open={open} />} />}</Route>
+      <Route path="/visit/:id/record">
+        {() => (
+          <Step
+            show={(open) => (
+              <Suspense fallback={<p className="band">{visitWords.makingPdf}</p>}>
+                <RecordScreen open={open} />
+              </Suspense>
+            )}
+          />
+        )}
+      </Route>
+    </Switch>
+  );
+}
+
+function Step({ show }: { show: (open: OpenVisit, params: Record<string, string | undefined>) => React.ReactNode }) {
+  const params = useParams();
+  const open = useVisit(params.id ?? "");
+  return open ? show(open, params) : <p className="band">{visitWords.noSuchVisit}</p>;
+}
+
+function Reading() {
+  return (
+    <Step
+      show={(open, params) => {
+        const key = `${params.phase}:${params.slot}`;
+        const timed = params.slot === "permeateFlow" || params.slot === "drainFlow";
+        return timed ? <Stopwatch open={open} key={key} {...slotOf(params)} /> : <Entry open={open} key={key} {...slotOf(params)} />;
+      }}
+    />
+  );
+}
+
+function slotOf(params: Record<string, string | undefined>) {
+  return {
+    phase: (params.phase === "asLeft" ? "asLeft" : "asFound") as "asFound" | "asLeft",
+    slot: (params.slot ?? "feedTds") as import("@tapside/records").SlotId,
+  };
+}

@@ -1,0 +1,166 @@
+import type { Assessment } from "@tapside/assessment";
+import type { KeptVisit, Phase, PortId, SlotId, UnitFile, VisitKind } from "@tapside/records";
+import { SLOTS } from "@tapside/records";
+
+/** One thing the visit asks of the hands: where it is done, and whether it is. */
+export interface Step {
+  readonly id: string;
+  /** Under `/visit/:id/`. */
+  readonly path: string;
+  readonly done: boolean;
+  /** A number is read: gets a tick of its own. */
+  readonly reading?: { readonly phase: Phase; readonly slot: SlotId };
+}
+
+type PlanItem =
+  | { readonly kind: "once"; readonly id: "ask" | "look" | "judgement" | "work" | "valves" | "sign" | "leave" | "record" }
+  | { readonly kind: "read"; readonly phase: Phase; readonly slots: readonly SlotId[]; readonly afterWork?: boolean };
+
+const once = (id: Extract<PlanItem, { kind: "once" }>["id"]): PlanItem => ({ kind: "once", id });
+
+const ending = [once("valves"), once("sign"), once("leave"), once("record")];
+
+const throughTheMembrane: readonly SlotId[] = ["permeateFlow", "drainFlow", "permeateTds"];
+
+const asLeft: PlanItem = {
+  kind: "read",
+  phase: "asLeft",
+  slots: ["afterFilterPressure", ...throughTheMembrane],
+  afterWork: true,
+};
+
+/** The order of hands for each kind of visit. Later kinds are added here and nowhere else. */
+export const PLANS: Readonly<Record<VisitKind, readonly PlanItem[]>> = {
+  annual: [
+    once("ask"),
+    once("look"),
+    { kind: "read", phase: "asFound", slots: ["deliveredTds", "tankFullPressure", "waterMeter"] },
+    { kind: "read", phase: "asFound", slots: ["feedTds", "feedTemperature", "chlorineBefore", "chlorineAfter"] },
+    { kind: "read", phase: "asFound", slots: ["tankAfterPressure"] },
+    { kind: "read", phase: "asFound", slots: ["beforeFilterPressure", "afterFilterPressure"] },
+    { kind: "read", phase: "asFound", slots: throughTheMembrane },
+    once("judgement"),
+    once("work"),
+    asLeft,
+    ...ending,
+  ],
+  filterOnly: [
+    once("ask"),
+    { kind: "read", phase: "asFound", slots: ["feedTds", "deliveredTds", "waterMeter"] },
+    once("work"),
+    { kind: "read", phase: "asLeft", slots: ["afterFilterPressure"], afterWork: true },
+    ...ending,
+  ],
+  callOut: [
+    once("ask"),
+    once("look"),
+    { kind: "read", phase: "asFound", slots: ["deliveredTds", "tankFullPressure", "waterMeter"] },
+    { kind: "read", phase: "asFound", slots: ["feedTds", "feedTemperature", "chlorineBefore", "chlorineAfter"] },
+    { kind: "read", phase: "asFound", slots: ["staticPressure", "beforeFilterPressure", "afterFilterPressure"] },
+    { kind: "read", phase: "asFound", slots: throughTheMembrane },
+    once("judgement"),
+    once("work"),
+    asLeft,
+    ...ending,
+  ],
+  commissioning: [
+    once("ask"),
+    once("look"),
+    { kind: "read", phase: "asFound", slots: ["feedTds", "feedTemperature", "hardness", "chlorineBefore", "chlorineAfter"] },
+    { kind: "read", phase: "asFound", slots: ["staticPressure", "airCharge", "waterMeter"] },
+    { kind: "read", phase: "asFound", slots: ["beforeFilterPressure", "afterFilterPressure", ...throughTheMembrane] },
+    once("judgement"),
+    once("work"),
+    ...ending,
+  ],
+};
+
+/** Whether the unit has the port where this slot is read. */
+export function hasPort(file: UnitFile, slot: SlotId): boolean {
+  const absent: readonly PortId[] = file.unit.portsAbsent ?? [];
+  return !absent.includes(SLOTS[slot].port);
+}
+
+/** At 100 ppm or less on the meter's own scale an RO unit is optional (common practice, no source). */
+export const OPTIONAL_AT_PPM = 100;
+
+export function isOptional(visit: KeptVisit): boolean {
+  const feed = visit.readings.asFound.feedTds;
+  return feed?.value != null && feed.unit === "ppm" && feed.value <= OPTIONAL_AT_PPM;
+}
+
+/** All steps of a visit in the order of hands. Any of them can be taken at any time. */
+export function stepsOf(file: UnitFile, visit: KeptVisit, assessment: Assessment): readonly Step[] {
+  return PLANS[visit.kind ?? "annual"].flatMap((item) =>
+    item.kind === "read" ? readingSteps(item, file, visit) : onceSteps(item.id, visit, assessment),
+  );
+}
+
+function readingSteps(item: Extract<PlanItem, { kind: "read" }>, file: UnitFile, visit: KeptVisit): Step[] {
+  if (item.afterWork && !Object.values(visit.work).some((work) => work.state === "done")) return [];
+  return item.slots
+    .filter((slot) => hasPort(file, slot))
+    .flatMap((slot) => {
+      const step = readingStep(item.phase, slot, visit);
+      return slot === "feedTds" && isOptional(visit) ? [step, optionalStep(visit)] : [step];
+    });
+}
+
+function readingStep(phase: Phase, slot: SlotId, visit: KeptVisit): Step {
+  const reading = visit.readings[phase][slot];
+  return {
+    id: `read:${phase}:${slot}`,
+    path: `read/${phase}/${slot}`,
+    done: reading !== undefined || visit.skipped.includes(`${phase}:${slot}`),
+    reading: { phase, slot },
+  };
+}
+
+const optionalStep = (visit: KeptVisit): Step => ({
+  id: "optional",
+  path: "optional",
+  done: visit.answers.roOptional !== undefined,
+});
+
+function onceSteps(id: string, visit: KeptVisit, assessment: Assessment): Step[] {
+  const { answers } = visit;
+  switch (id) {
+    case "ask": {
+      const ask: Step = { id, path: "ask", done: answers.inUse !== undefined };
+      if (answers.inUse !== "bypassed") return [ask];
+      return [ask, { id: "bypass", path: "bypass", done: answers.bypass !== undefined }];
+    }
+    case "look":
+      return [{ id, path: "look", done: answers.inspection !== undefined || Object.keys(visit.exceptions).length > 0 }];
+    case "work":
+      return workSteps(visit, assessment);
+    case "valves":
+      return [{ id, path: "valves", done: answers.valvesAsLeft !== undefined }];
+    case "sign":
+      return [{ id, path: "sign", done: answers.signature !== undefined }];
+    case "leave":
+      return [{ id, path: "leave", done: answers.filling !== undefined }];
+    case "record":
+      return [{ id, path: "record", done: visit.closed === true }];
+    default:
+      return [{ id, path: id, done: Object.keys(visit.work).length > 0 }];
+  }
+}
+
+/** Proposed work, and work already answered that is no longer proposed once it is done. */
+function workSteps(visit: KeptVisit, assessment: Assessment): Step[] {
+  const proposed = assessment.tasks.map((task) => task.id);
+  const answered = Object.keys(visit.work).filter((id) => !proposed.includes(id));
+  return [...answered, ...proposed].map((task) => ({
+    id: `work:${task}`,
+    path: `work/${encodeURIComponent(task)}`,
+    done: visit.work[task] !== undefined,
+  }));
+}
+
+/** The next thing for the hands after `id`: the next undone step below it, else the first undone, else the last. */
+export function nextStep(steps: readonly Step[], id: string): Step {
+  const here = steps.findIndex((step) => step.id === id);
+  const open = (step: Step) => !step.done && step.id !== id;
+  return steps.slice(here + 1).find(open) ?? steps.find(open) ?? steps.at(-1)!;
+}

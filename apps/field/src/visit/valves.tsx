@@ -1,0 +1,46 @@
+import type { Answers } from "@tapside/records";
+import { Band } from "../look/band.tsx";
+import { Screen } from "../look/screen.tsx";
+import { undoPress, useGoOn } from "./go-on.ts";
+import { photoPress } from "./photo.tsx";
+import type { OpenVisit } from "./use-visit.ts";
+import { VisitTicks } from "./visit-ticks.tsx";
+import { visitWords as words } from "./words.ts";
+
+type ValveStates = Answers["valvesAsLeft"];
+type ValveId = "feed" | "tank" | "bypass" | "sample";
+
+const USUAL: ValveStates = { feed: "open", tank: "open", bypass: "shut", sample: "shut" };
+
+/** How every valve is left. Most call-backs come from one left shut. */
+export function Valves({ open }: { open: OpenVisit }) {
+  const { go, hint, steps } = useGoOn(open, "valves");
+  const stillBypassed = open.visit.answers.bypass?.decision === "keepBypassed";
+  const states = open.visit.answers.valvesAsLeft ?? (stillBypassed ? { ...USUAL, bypass: "open" as const } : USUAL);
+  const turn = (valve: ValveId) =>
+    open.write({ "answer:valvesAsLeft": { ...states, [valve]: states[valve] === "open" ? "shut" : "open" } });
+  const keep = () => {
+    open.write({ "answer:valvesAsLeft": { ...states } });
+    go();
+  };
+  return (
+    <Screen
+      title={words.titles.valves!}
+      ticks={<VisitTicks steps={steps} here="valves" />}
+      back={undoPress(open)}
+      middle={photoPress(open, "asLeft")}
+      next={{ label: words.next, hint, onPress: keep }}
+    >
+      <Band tint>
+        <p>{words.valvesSeen}</p>
+      </Band>
+      {(Object.keys(words.valve) as ValveId[]).map((valve) => (
+        <button type="button" key={valve} className="choice valve" data-state={states[valve]} onClick={() => turn(valve)}>
+          <span>
+            {words.valve[valve]}: <strong>{words[states[valve]]}</strong>
+          </span>
+        </button>
+      ))}
+    </Screen>
+  );
+}

@@ -1,0 +1,53 @@
+import { en } from "@tapside/words";
+import { useState } from "react";
+import { useLocation } from "wouter";
+import { Band } from "../look/band.tsx";
+import { Screen } from "../look/screen.tsx";
+import { undoPress, useGoOn } from "./go-on.ts";
+import { photoPress } from "./photo.tsx";
+import { taskTitle } from "./step-title.ts";
+import { TextEntry } from "./text-entry.tsx";
+import type { OpenVisit } from "./use-visit.ts";
+import { VisitTicks } from "./visit-ticks.tsx";
+import { visitWords as words } from "./words.ts";
+
+/** One piece of work, its cautions standing where the hand is. */
+export function WorkScreen({ open, task }: { open: OpenVisit; task: string }) {
+  const { go, hint, steps } = useGoOn(open, `work:${task}`);
+  const [, navigate] = useLocation();
+  const proposed = open.assessment.tasks.find((one) => one.id === task);
+  const given = open.visit.work[task];
+  const [lot, setLot] = useState(given?.lot ?? "");
+  const [reason, setReason] = useState(given?.reason ?? "");
+  const answer = (state: "done" | "left") => {
+    const text = state === "done" ? { ...(lot.trim() && { lot: lot.trim() }) } : { ...(reason.trim() && { reason: reason.trim() }) };
+    open.write({ [`work:${task}`]: { state, ...text, ...(proposed?.part && { part: proposed.part }) } });
+    if (task === "setAirCharge" && state === "done") navigate(`${open.base}/read/asLeft/airCharge`);
+    else go();
+  };
+  return (
+    <Screen
+      title={taskTitle(task)}
+      subtitle={proposed ? en.taskWhy(proposed) : undefined}
+      ticks={<VisitTicks steps={steps} here={`work:${task}`} />}
+      back={undoPress(open)}
+      middle={photoPress(open, `work:${task}`)}
+      next={{ label: words.done, hint, onPress: () => answer("done") }}
+    >
+      <Band tint heavy>
+        <strong>{words.cautions}</strong>
+        <ul className="cautions">
+          {(proposed?.cautions ?? []).map((id) => (
+            <li key={id}>{en.caution(id)}</li>
+          ))}
+          {proposed?.cautions.length ? null : <li>{words.noCautions}</li>}
+        </ul>
+      </Band>
+      {task.startsWith("replace:") ? <TextEntry label={words.lot} value={lot} onChange={setLot} /> : null}
+      <TextEntry label={words.why} value={reason} onChange={setReason} />
+      <button type="button" className="choice" aria-pressed={given?.state === "left"} onClick={() => answer("left")}>
+        {words.left}
+      </button>
+    </Screen>
+  );
+}
