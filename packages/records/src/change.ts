@@ -25,4 +25,9 @@ export interface Change {
   readonly device: string;
   readonly schema: number;
   readonly why?: string;
+  /**
+   * Ids of other devices' changes whose values this one replaces knowingly. What was replaced
+   * without being named here was written at the same time elsewhere, and is shown, not hidden.
+   */
+  readonly over?: readonly string[];
 }
