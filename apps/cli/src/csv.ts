@@ -1,0 +1,54 @@
+import { known, type Outcome, refused } from "@tapside/quantities";
+
+export interface Table {
+  readonly columns: readonly string[];
+  readonly rows: readonly Readonly<Record<string, string>>[];
+}
+
+/**
+ * Reads comma-separated text with a header row; quotes as in RFC 4180.
+ * Refused: "empty-table", "column-twice", "unclosed-quote", "row-too-long".
+ */
+export function readTable(text: string): Outcome<Table> {
+  const lines = cells(text.replace(/^\uFEFF/, ""));
+  if (lines.kind !== "known") return lines;
+  const [columns, ...body] = lines.value.filter((line) => line.some((cell) => cell !== ""));
+  if (!columns) return refused("empty-table");
+  const twice = columns.find((name, i) => columns.indexOf(name) !== i);
+  if (twice !== undefined) return refused("column-twice", { column: twice });
+  const long = body.findIndex((line) => line.length > columns.length);
+  if (long >= 0) return refused("row-too-long", { row: long + 2 });
+  return known({
+    columns,
+    rows: body.map((line) => Object.fromEntries(columns.map((name, i) => [name, (line[i] ?? "").trim()]))),
+  });
+}
+
+/** Every cell of every line; a quoted cell may hold commas, line ends and doubled quotes. */
+function cells(text: string): Outcome<string[][]> {
+  const lines: string[][] = [[]];
+  const pattern = /("(?:[^"]|"")*"|[^,\r\n"]*)(,|\r?\n|$)/y;
+  while (pattern.lastIndex < text.length) {
+    const match = pattern.exec(text);
+    if (!match) return refused("unclosed-quote", { row: lines.length });
+    const [, cell = "", end] = match;
+    lines.at(-1)!.push(cell.startsWith('"') ? cell.slice(1, -1).replaceAll('""', '"') : cell);
+    if (end !== "," && end !== "") lines.push([]);
+    if (end === "," && pattern.lastIndex === text.length) lines.at(-1)!.push("");
+  }
+  return known(lines);
+}
+
+/** Writes a table as comma-separated text, quoting only where needed. */
+export function writeTable(
+  columns: readonly string[],
+  rows: readonly Readonly<Record<string, string | number>>[],
+): string {
+  const line = (values: readonly (string | number)[]) => values.map(quoted).join(",");
+  return `${[line(columns), ...rows.map((row) => line(columns.map((name) => row[name] ?? "")))].join("\n")}\n`;
+}
+
+function quoted(value: string | number): string {
+  const text = typeof value === "number" ? String(Number(value.toPrecision(8))) : value;
+  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+}

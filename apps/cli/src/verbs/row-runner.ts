@@ -1,0 +1,46 @@
+import type { CliIo, CommandVerb, Example } from "../command-verb.ts";
+import { options } from "../command-verb.ts";
+import { readTable, type Table, writeTable } from "../csv.ts";
+import { sentence } from "../sentence.ts";
+import type { RowVerb } from "./row-verb.ts";
+
+/** A row verb as a command: one case a row in, the same rows with the computed columns out, refused rows listed. */
+export function rowCommand(name: string, verb: RowVerb, examples: readonly Example[]): CommandVerb {
+  return {
+    summary: verb.summary,
+    usage: `${name} IN.csv -o OUT.csv [--json]\n  writes the columns of IN.csv that it does not compute, then: ${verb.columns.join(", ")}`,
+    examples,
+    run: (args, io) => runRows(name, verb, args, io),
+  };
+}
+
+function runRows(name: string, verb: RowVerb, args: readonly string[], io: CliIo): number {
+  const { plain, named } = options(args, ["-o"]);
+  const [input] = plain;
+  if (!input) return complain(io, `Name a table: tapside ${name} IN.csv -o OUT.csv`);
+  const table = readTable(io.readText(input));
+  if (table.kind !== "known") return complain(io, `${input}: ${sentence(table)}`);
+  const done = table.value.rows.map((row, i) => ({ row: i + 2, input: row, outcome: verb.row(row) }));
+  const refusedRows = done.flatMap(({ row, outcome }) =>
+    outcome.kind === "known" ? [] : [{ row, reason: sentence(outcome) }],
+  );
+  const answered = done.flatMap(({ input: given, outcome }) =>
+    outcome.kind === "known" ? [{ ...given, ...outcome.value }] : [],
+  );
+  const text = writeTable(outputColumns(table.value, verb), answered);
+  if (named["-o"]) io.writeText(named["-o"], text);
+  if (named["--json"]) io.print(JSON.stringify({ rows: answered, refused: refusedRows }));
+  else if (!named["-o"]) io.print(text.trimEnd());
+  for (const { row, reason } of refusedRows) io.complain(`row ${row} refused: ${reason}`);
+  return refusedRows.length > 0 ? 1 : 0;
+}
+
+const outputColumns = (table: Table, verb: RowVerb) => [
+  ...table.columns.filter((column) => !verb.columns.includes(column)),
+  ...verb.columns,
+];
+
+function complain(io: CliIo, line: string): number {
+  io.complain(line);
+  return 2;
+}

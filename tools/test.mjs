@@ -1,0 +1,6 @@
+import { ensureApp, ensureCli, ensureInstalled } from "./ensure-ready.mjs";
+
+ensureInstalled();
+ensureCli();
+ensureApp();
+await import("./verify.mjs");
