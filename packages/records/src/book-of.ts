@@ -68,7 +68,7 @@ function keptVisit(id: string, fields: Fields): KeptVisit {
     work: unpack(fields, "work:", isWorkValue),
     photos: unpack(fields, "photo:", isPhotoValue),
     skipped: Object.keys(unpack(fields, "skip:", (value) => value === true)).sort(),
-  } as KeptVisit;
+  } as unknown as KeptVisit;
 }
 
 function unpack(fields: Fields, prefix: string, fits: (value: FieldValue) => boolean) {

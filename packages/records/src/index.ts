@@ -3,6 +3,8 @@ export { bookOf, KIND_IDS } from "./book-of.ts";
 export { canonicalJson } from "./canonical-json.ts";
 export * from "./change.ts";
 export type { ChangeStore } from "./change-store.ts";
+export { checkText, checkValue } from "./check-text.ts";
+export { exportFile, FILE_FORMAT, type FileContent, type Photo } from "./export-file.ts";
 export {
   EMPTY_STATE,
   type FieldState,
@@ -14,7 +16,14 @@ export {
   type State,
 } from "./fold.ts";
 export { isStamp, msOf, NO_STAMP, nextStamp, observeStamp, type Stamp } from "./hybrid-clock.ts";
+export { importFile } from "./import-file.ts";
 export * from "./kinds.ts";
 export { memoryStore, sortOut } from "./memory-store.ts";
+export { MIGRATIONS, type Migration, migrate, SCHEMA } from "./migrate.ts";
+export { inBaseUnit, isUnusual, makeReading, type TypedReading } from "./reading.ts";
+export { type Frozen, freeze, inputsChangedSince, inputsMark, verifyRecord } from "./service-record.ts";
+export { sha256Hex } from "./sha256.ts";
+export { type Range, SLOTS, type Slot, type SlotQuantity } from "./slots.ts";
+export { undoOf } from "./undo.ts";
 export { unitFile } from "./unit-file.ts";
 export { uuidV7 } from "./uuid-v7.ts";
