@@ -1,0 +1,6 @@
+export { COLOURS, type Colours, contrast, type Theme, waterColour } from "./colours.ts";
+export { escapeText } from "./escape-text.ts";
+export { type FindingMarkRequest, findingMark } from "./finding-mark.ts";
+export { type LifeStripPoint, type LifeStripRequest, lifeStrip } from "./life-strip.ts";
+export { type BandPart, type LineOfWaterRequest, lineOfWater, type WaterBand } from "./line-of-water.ts";
+export { type DrawnNumeral, type NumeralRequest, numeral, numeralSvg } from "./numeral.ts";
