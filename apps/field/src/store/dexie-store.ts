@@ -1,0 +1,85 @@
+import { known, type Outcome, refused } from "@tapside/quantities";
+import { type Change, type ChangeStore, sortOut } from "@tapside/records";
+import { type BookDatabase, withReopen } from "./databases.ts";
+
+export interface DexieStore extends ChangeStore {
+  /** Moves the changes of a closed visit into one row with its history as text. */
+  close(record: string): Promise<Outcome<true>>;
+  stop(): void;
+}
+
+/** Changes in IndexedDB; other tabs on the same database hear of new ones through a channel. */
+export function dexieStore(db: BookDatabase): DexieStore {
+  const listeners = new Set<(changes: readonly Change[]) => void>();
+  const tell = (changes: readonly Change[]) => {
+    for (const listener of listeners) listener(changes);
+  };
+  const channel =
+    typeof BroadcastChannel === "undefined" ? undefined : new BroadcastChannel(`tapside:${db.name}`);
+  channel?.addEventListener("message", (event: MessageEvent<readonly Change[]>) => tell(event.data));
+  return {
+    append: (changes) =>
+      guarded(async () => {
+        const sorted = await withReopen(db, () => keep(db, changes));
+        if (sorted.reused !== undefined) return refused("idReused", { id: sorted.reused });
+        if (sorted.fresh.length > 0) {
+          tell(sorted.fresh);
+          channel?.postMessage(sorted.fresh);
+        }
+        return known({ added: sorted.fresh.length });
+      }),
+    all: () => guarded(async () => known(await withReopen(db, () => readAll(db)))),
+    subscribe: (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    close: (record) => guarded(async () => known(await withReopen(db, () => closeRecord(db, record)))),
+    stop: () => channel?.close(),
+  };
+}
+
+async function guarded<T>(work: () => Promise<Outcome<T>>): Promise<Outcome<T>> {
+  try {
+    return await work();
+  } catch (error) {
+    return refused("storageRefused", { reason: String(error) });
+  }
+}
+
+const keep = (db: BookDatabase, changes: readonly Change[]) =>
+  db.transaction("rw", db.changes, db.closed, async () => {
+    const rows = await db.changes.bulkGet(changes.map((change) => change.id));
+    const closed = await db.closed.bulkGet([...new Set(changes.map((change) => change.record))]);
+    const kept = new Map<string, Change>();
+    for (const row of rows) if (row) kept.set(row.id, JSON.parse(row.text) as Change);
+    for (const row of closed)
+      for (const change of row ? changesOf(row.text) : []) kept.set(change.id, change);
+    const sorted = sortOut(changes, (id) => kept.get(id));
+    await db.changes.bulkAdd(
+      sorted.fresh.map((change) => ({ id: change.id, record: change.record, text: JSON.stringify(change) })),
+    );
+    return sorted;
+  });
+
+const changesOf = (text: string): readonly Change[] =>
+  text === "" ? [] : text.split("\n").map((line) => JSON.parse(line) as Change);
+
+const readAll = (db: BookDatabase) =>
+  db.transaction("r", db.changes, db.closed, async () => {
+    const [rows, closed] = await Promise.all([db.changes.toArray(), db.closed.toArray()]);
+    return [
+      ...closed.flatMap((row) => changesOf(row.text)),
+      ...rows.map((row) => JSON.parse(row.text) as Change),
+    ];
+  });
+
+const closeRecord = (db: BookDatabase, record: string) =>
+  db.transaction("rw", db.changes, db.closed, async () => {
+    const rows = await db.changes.where("record").equals(record).toArray();
+    if (rows.length === 0) return true as const;
+    const before = await db.closed.get(record);
+    const text = [...(before ? [before.text] : []), ...rows.map((row) => row.text)].join("\n");
+    await db.closed.put({ record, text });
+    await db.changes.bulkDelete(rows.map((row) => row.id));
+    return true as const;
+  });
