@@ -3,6 +3,7 @@ import { canonicalJson } from "./canonical-json.ts";
 
 test("RFC 8785 section 3.2.2 and 3.2.3: the sample object", () => {
   const sample = {
+    // biome-ignore lint/correctness/noPrecisionLoss: the digits of the published sample
     numbers: [333333333.33333329, 1e30, 4.5, 2e-3, 0.000000000000000000000000001],
     string: "\u20ac$\u000F\u000aA'\u0042\u0022\u005c\\\"/",
     literals: [null, true, false],
