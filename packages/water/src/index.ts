@@ -1,0 +1,44 @@
+export {
+  CONSTITUENTS,
+  type ConservedWater,
+  type ConstituentId,
+  type IonsMgPerL,
+  MOLAR_MASS,
+  type WaterAnalysis,
+} from "./analysis.ts";
+export { type BoiledDown, type Boiling, boilDown } from "./boil.ts";
+export { linearFactor, naturalWaterFactor20, naturalWaterFactor25 } from "./compensation.ts";
+export { conductivity, conductivityAt25, limitingConductivity } from "./conductivity.ts";
+export { type EquilibriumId, logK } from "./constants.ts";
+export {
+  aggressiveIndex,
+  approximateCo2,
+  concentrateConcentration,
+  langelierIndex,
+  larsonSkoldIndex,
+  puckoriusIndex,
+  puckoriusPh,
+  ryznarIndex,
+} from "./corrosion-indices.ts";
+export { type DebyeHuckel, debyeHuckel } from "./debye-huckel.ts";
+export { AIR_CO2_ATM, type Degassed, degas } from "./degas.ts";
+export {
+  convertHardness,
+  HARDNESS_UNIT_MG_PER_L_CACO3,
+  type HardnessUnit,
+  hardnessFromIons,
+} from "./hardness.ts";
+export { heatClosed } from "./heat.ts";
+export {
+  type LangelierInput,
+  type LangelierVariant,
+  larsonBuswellC400,
+  simplifiedSaturationPh,
+} from "./langelier.ts";
+export { blend, type MixPart, mix } from "./mix.ts";
+export { type PrecipitationPotential, precipitationPotential } from "./precipitation.ts";
+export { type SilicaForm, silicaSolubility } from "./silica-solubility.ts";
+export { speciate, speciateConserved } from "./speciate.ts";
+export { type Rejections, type SplitStreams, splitStream } from "./split.ts";
+export { convertTdsScale, ec25FromTds, type ScaleReading, type TdsScale, tdsOnScale } from "./tds-scale.ts";
+export type { SaturationIndices, SpeciesId, Water } from "./water.ts";
