@@ -50,7 +50,7 @@ export interface LiveBook {
   readonly name: string;
   snapshot(): Snapshot;
   subscribe(listener: () => void): () => void;
-  /** Folded at once; resolves when the change is safe on the disk, or held in memory if `storage` is "refused". */
+  /** Folded at once; rejects text that `checkText` refuses; resolves when the change is safe on the disk, or held in memory if `storage` is "refused". */
   write(
     kind: string,
     record: string,
@@ -92,11 +92,20 @@ export async function openBook(name: string): Promise<LiveBook> {
     () => false,
   );
   const store = opened ? dexieStore(db) : undefined;
+  const early: Change[] = [];
+  const stopListening = store?.subscribe((changes) => early.push(...changes));
   const stored = await store?.all();
   const ok = stored?.kind === "known";
   const meta = await metaIn(ok ? db : undefined, newId);
   const photos = photosIn(ok ? photoDatabase(name) : undefined);
-  return liveBook(name, ok ? store : undefined, ok ? stored.value : [], meta, photos);
+  stopListening?.();
+  if (ok) askToPersist();
+  return liveBook(name, ok ? store : undefined, ok ? [...stored.value, ...early] : [], meta, photos);
+}
+
+/** Never counted on: a browser may say no, and the count of unsent changes stays in sight either way. */
+function askToPersist(): void {
+  if (typeof navigator !== "undefined") void navigator.storage?.persist?.().catch(() => undefined);
 }
 
 function newId(): string {
@@ -175,7 +184,8 @@ function liveBook(
   };
   const writeAll = (edits: readonly Edit[], options: string | WriteOptions = {}): Promise<void> => {
     const { why, undoable = true } = typeof options === "string" ? { why: options } : options;
-    for (const edit of edits) if (checkValue(edit.fields).kind !== "known") throw new Error("unchecked text");
+    const bad = edits.map((edit) => checkValue(edit.fields)).find((check) => check.kind === "refused");
+    if (bad?.kind === "refused") return Promise.reject(new Error(bad.code));
     const changes = edits.map((edit) => changeOf(edit, why));
     if (undoable && changes.length > 0) steps = [...steps, { before: now.state, changes }];
     return keep(changes);
@@ -193,6 +203,14 @@ function liveBook(
       .filter((edit) => Object.keys(edit.fields).length > 0);
     await writeAll(edits, { why: "undo", undoable: false });
     return Object.keys(step.changes[0]?.fields ?? {})[0];
+  };
+  const keepPhoto = async (bytes: ArrayBuffer | Uint8Array, mime: string): Promise<string> => {
+    const { hash, safe } = await photos.put(bytes, mime);
+    if (!safe) {
+      unsafePhotos = true;
+      setStorage("refused");
+    }
+    return hash;
   };
   const markExported = async () => {
     await meta.setExported(clock);
@@ -216,14 +234,7 @@ function liveBook(
       return steps.length > 0;
     },
     newId,
-    putPhoto: async (bytes, mime) => {
-      const { hash, safe } = await photos.put(bytes, mime);
-      if (!safe) {
-        unsafePhotos = true;
-        setStorage("refused");
-      }
-      return hash;
-    },
+    putPhoto: keepPhoto,
     getPhoto: photos.get,
     exportText: async ({ mark = true } = {}) => {
       const text = exportFile({ changes: [...byId.values()], photos: await photos.all() });
@@ -234,9 +245,9 @@ function liveBook(
     importText: async (text) => {
       const content = importFile(text);
       if (content.kind !== "known") return content;
-      for (const photo of content.value.photos) await photos.put(photo.bytes, photo.mime);
       const clash = await checkReuse(byId, content.value.changes);
       if (clash.kind !== "known") return clash;
+      for (const photo of content.value.photos) await keepPhoto(photo.bytes, photo.mime);
       const fresh = content.value.changes.filter((change) => !byId.has(change.id));
       await keep(fresh);
       return known({ added: fresh.length });
