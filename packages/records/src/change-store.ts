@@ -5,7 +5,7 @@ import type { Change } from "./change.ts";
 export interface ChangeStore {
   /**
    * Keeps all of these changes or none; known once they are safe. Changes already kept are passed over;
-   * an id that is kept with another content is refused with `idReused`, a full or closed disk with `storageRefused`.
+   * an id that is kept with another content is refused with `id-reused`, a full or closed disk with `storage-refused`.
    */
   append(changes: readonly Change[]): Promise<Outcome<{ readonly added: number }>>;
   /** Every change kept, in no particular order. */

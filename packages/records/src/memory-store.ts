@@ -10,7 +10,7 @@ export function memoryStore(): ChangeStore {
   return {
     append: async (changes) => {
       const sorted = sortOut(changes, (id) => kept.get(id));
-      if (sorted.reused !== undefined) return refused("idReused", { id: sorted.reused });
+      if (sorted.reused !== undefined) return refused("id-reused", { id: sorted.reused });
       for (const change of sorted.fresh) kept.set(change.id, change);
       if (sorted.fresh.length > 0) for (const listener of listeners) listener(sorted.fresh);
       return known({ added: sorted.fresh.length });

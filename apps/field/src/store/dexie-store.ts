@@ -21,7 +21,7 @@ export function dexieStore(db: BookDatabase): DexieStore {
     append: (changes) =>
       guarded(async () => {
         const sorted = await withReopen(db, () => keep(db, changes));
-        if (sorted.reused !== undefined) return refused("idReused", { id: sorted.reused });
+        if (sorted.reused !== undefined) return refused("id-reused", { id: sorted.reused });
         if (sorted.fresh.length > 0) {
           tell(sorted.fresh);
           channel?.postMessage(sorted.fresh);
@@ -42,7 +42,7 @@ async function guarded<T>(work: () => Promise<Outcome<T>>): Promise<Outcome<T>> 
   try {
     return await work();
   } catch (error) {
-    return refused("storageRefused", { reason: String(error) });
+    return refused("storage-refused", { reason: String(error) });
   }
 }
 

@@ -120,3 +120,22 @@ test("a disk that fills up later is said, and what it refused is offered again",
   live.close();
   expect((await openBook(name)).snapshot().book.site.size).toBe(2);
 });
+
+test("a lost connection is opened again and the change kept", async () => {
+  const live = await openBook(fresh());
+  const once = vi.spyOn(IDBObjectStore.prototype, "add").mockImplementationOnce(() => {
+    throw new DOMException(
+      "Connection to Indexed Database server lost. Refresh the page to try again",
+      "UnknownError",
+    );
+  });
+  await live.write("site", "s1", { name: "Elm" });
+  expect(once).toHaveBeenCalled();
+  expect(live.storage).toBe("ok");
+});
+
+test("text that a later database would alter is not taken in", async () => {
+  const live = await openBook(fresh());
+  await expect(live.write("site", "s1", { name: "a\0b" })).rejects.toThrow("text-has-nul");
+  expect(live.snapshot().book.site.size).toBe(0);
+});

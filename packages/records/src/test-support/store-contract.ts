@@ -35,7 +35,7 @@ export function storeContract(name: string, open: () => Promise<ChangeStore>): v
     const store = await open();
     await store.append([sampleChange("a")]);
     const clash = await store.append([sampleChange("c"), sampleChange("a", { fields: { name: "other" } })]);
-    expect(clash).toMatchObject({ kind: "refused", code: "idReused" });
+    expect(clash).toMatchObject({ kind: "refused", code: "id-reused" });
     const all = await store.all();
     expect(all).toEqual({ kind: "known", value: [sampleChange("a")] });
   });
