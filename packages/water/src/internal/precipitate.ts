@@ -72,7 +72,10 @@ function dissolve(ws: Workspace, solid: Solid, mode: CarbonateMode, excess: numb
     out.status = solveMode(ws, mode);
     if (out.status !== SOLVED) return;
     const found = Math.sqrt(saturationRatio(ws, solid)) - 1;
-    if (found >= 0) return search(ws, solid, mode, -size, found, right, rightExcess, -size, out);
+    if (found >= 0) {
+      search(ws, solid, mode, -size, found, right, rightExcess, -size, out);
+      return;
+    }
     right = -size;
     rightExcess = found;
     size *= 3;

@@ -1,0 +1,17 @@
+import type { RowVerb } from "./row-verb.ts";
+import { waterBoilVerb } from "./water-boil.ts";
+import { waterDegasVerb } from "./water-degas.ts";
+import { waterHeatVerb } from "./water-heat.ts";
+import { waterMixVerb } from "./water-mix.ts";
+import { waterOpenVerb } from "./water-open.ts";
+import { waterSplitVerb } from "./water-split.ts";
+
+/** Verbs about water by the words that call them. */
+export const waterVerbs: Readonly<Record<string, RowVerb>> = {
+  water: waterOpenVerb,
+  "water heat": waterHeatVerb,
+  "water mix": waterMixVerb,
+  "water degas": waterDegasVerb,
+  "water split": waterSplitVerb,
+  "water boil": waterBoilVerb,
+};
