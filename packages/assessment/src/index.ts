@@ -1,1 +1,4 @@
+export { assess } from "./assess.ts";
 export * from "./assessment.ts";
+export { USUAL_MONTHS } from "./due.ts";
+export { OFFICE_DEFAULTS, type Rule, rulesOf } from "./limits.ts";

@@ -1,0 +1,58 @@
+import type { UnitFile } from "@tapside/records";
+import type { Assessment, Context, Finding } from "./assessment.ts";
+import { dueItems } from "./due.ts";
+import { expectedToday } from "./expected.ts";
+import { figuresOf } from "./figures.ts";
+import { findingsOf } from "./findings.ts";
+import { temperatureFormOf } from "./from-records.ts";
+import type { Visit } from "./internal/parts-in-service.ts";
+import { lifeOf } from "./life.ts";
+import { questionsOf } from "./questions.ts";
+import { tasksOf } from "./tasks.ts";
+import { toRead } from "./to-read.ts";
+
+/**
+ * A visit judged: same records and context in, same judgement out. A visit that is not in the file is judged as one with nothing read.
+ */
+export function assess(file: UnitFile, visitId: string, context: Context): Assessment {
+  const visit = file.visits.find((one) => one.id === visitId) ?? nothingRead(visitId, file);
+  const figures = {
+    asFound: figuresOf(file, visit, "asFound", context),
+    asLeft: figuresOf(file, visit, "asLeft", context),
+  };
+  const findings = [
+    ...findingsOf(file, visit, "asFound", context, figures.asFound),
+    ...findingsOf(file, visit, "asLeft", context, figures.asLeft),
+  ].sort(byConsequence);
+  const due = dueItems(file, visit, context.asOf);
+  const tasks = tasksOf(file, visit, findings, due);
+  return {
+    version: 1,
+    unit: file.unit.id,
+    visit: visit.id,
+    asOf: context.asOf,
+    temperatureForm: temperatureFormOf(file, context),
+    figures,
+    expected: expectedToday(file, visit, context),
+    findings,
+    questions: questionsOf(file, visit),
+    tasks,
+    due,
+    life: lifeOf(file, visit, context),
+    toRead: toRead(file, visit, tasks),
+  };
+}
+
+const byConsequence = (a: Finding, b: Finding): number =>
+  b.consequence - a.consequence || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
+
+const nothingRead = (id: string, file: UnitFile): Visit => ({
+  id,
+  unit: file.unit.id,
+  readings: { asFound: {}, asLeft: {} },
+  answers: {},
+  exceptions: {},
+  work: {},
+  photos: {},
+  skipped: [],
+});

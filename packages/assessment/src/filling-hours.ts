@@ -1,0 +1,53 @@
+import { known, mapOutcome, type Outcome, type Uncertain } from "@tapside/quantities";
+import type { UnitFile } from "@tapside/records";
+import { filling } from "@tapside/reverse-osmosis";
+import type { Context, Figure } from "./assessment.ts";
+import {
+  elementFrom,
+  physicsUnit,
+  restrictorFrom,
+  standardReadings,
+  tankOf,
+  temperatureFormOf,
+} from "./from-records.ts";
+import { amountOf, type PhaseReadings } from "./internal/amounts.ts";
+import { finite } from "./internal/finite.ts";
+
+const FILLING_RELATIVE = 0.12;
+
+/** Hours to fill the tank from empty to shut-off with this element, charge, water and supply. u 12 %: shut-off ratio and feed wander. */
+export function fillingHours(
+  readings: PhaseReadings,
+  charge: Outcome<Uncertain>,
+  file: UnitFile,
+  context: Context,
+): Outcome<Figure> {
+  const now = standardReadings(readings, file);
+  if (now.kind !== "known") return now;
+  if (charge.kind !== "known") return charge;
+  const tank = tankOf(file, charge.value.value);
+  if (tank.kind !== "known") return tank;
+  return mapOutcome(elementFrom(now.value, file, temperatureFormOf(file, context)), (element) => {
+    const unit = {
+      ...physicsUnit(file, context, {
+        element,
+        restrictor: restrictorFrom(now.value, file),
+        tank: tank.value,
+      }),
+      cartridges: [],
+    };
+    const standing = amountOf("staticPressure", readings, file);
+    const filled = filling(
+      unit,
+      {
+        feedPressureKPaGauge: now.value.membranePressureKPaGauge!.value,
+        temperatureC: now.value.temperatureC!.value,
+        feedMgPerL: now.value.feedMgPerL!.value,
+      },
+      { segments: 6, ...(standing.kind === "known" && { staticFeedKPaGauge: standing.value.value }) },
+    );
+    return mapOutcome(filled, ({ hours }) =>
+      finite(known({ value: hours, u: FILLING_RELATIVE * hours, unit: "h" })),
+    );
+  });
+}

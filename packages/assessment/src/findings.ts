@@ -1,0 +1,268 @@
+import { converted, known, mapOutcome, type Outcome, propagate } from "@tapside/quantities";
+import type { Phase, SlotId, UnitFile } from "@tapside/records";
+import { applianceLimits } from "./appliance-limits.ts";
+import type { Context, Figure, Figures, Finding } from "./assessment.ts";
+import { elementReference } from "./element-reference.ts";
+import { pressureUnitOf } from "./figures.ts";
+import { amountOf, type PhaseReadings } from "./internal/amounts.ts";
+import type { Visit } from "./internal/parts-in-service.ts";
+import { phaseReadings } from "./internal/phase-readings.ts";
+import { cannotTell, judge } from "./judge.ts";
+import { rulesOf } from "./limits.ts";
+import { applianceMinimumKPa, tankFound } from "./tank-figures.ts";
+import { solidsAsRead } from "./water-figures.ts";
+
+interface Scene {
+  readonly file: UnitFile;
+  readonly visit: Visit;
+  readonly phase: Phase;
+  readonly context: Context;
+  readonly figures: Figures;
+  readonly readings: PhaseReadings;
+}
+
+/** Everything judged at one phase, in no order yet. */
+export function findingsOf(
+  file: UnitFile,
+  visit: Visit,
+  phase: Phase,
+  context: Context,
+  figures: Figures,
+): readonly Finding[] {
+  const readings = phaseReadings(visit, phase);
+  if (phase === "asLeft" && Object.keys(readings).length === 0) return [];
+  const scene = { file, visit, phase, context, figures, readings };
+  const asLeftToo = [...element(scene), ...filters(scene), ...air(scene), ...carbonTest(scene)];
+  if (phase === "asLeft")
+    return asLeftToo.filter((one) => one.verdict !== "cannotTell").concat(readAsLeft(scene));
+  return [
+    ...bypass(scene),
+    ...asLeftToo,
+    ...water(scene),
+    ...tank(scene),
+    ...carbonLitres(scene),
+    ...supply(scene),
+  ];
+}
+
+/** Delivered water as left is judged only when it was read again. */
+const readAsLeft = ({ readings, phase, file }: Scene) =>
+  readings.deliveredTds
+    ? applianceLimits(readings, phase, file).filter((one) => one.verdict !== "cannotTell")
+    : [];
+
+function bypass({ visit, phase }: Scene): Finding[] {
+  if (visit.answers.inUse !== "bypassed") return [];
+  const asked = visit.answers.bypass;
+  const detail = asked
+    ? {
+        name: asked.name,
+        role: asked.role,
+        decision: asked.decision,
+        ...(asked.until && { until: asked.until }),
+      }
+    : {};
+  return [
+    {
+      id: "bypassed",
+      phase,
+      verdict: "information",
+      consequence: 99,
+      detail,
+      ...(!asked?.until && { missing: ["bypass.until"] }),
+    },
+  ];
+}
+
+function element({ file, visit, phase, context, figures }: Scene): Finding[] {
+  const rules = rulesOf(context);
+  const reference = elementReference(file, visit, phase);
+  const detail: Readonly<Record<string, string | number>> =
+    reference.kind === "known"
+      ? { reference: reference.value.from, provisional: reference.value.provisional ? "yes" : "no" }
+      : {};
+  const oxidised =
+    figures.flowRatio.kind === "known" &&
+    figures.saltRatio.kind === "known" &&
+    figures.flowRatio.value.value > 1.1 &&
+    figures.saltRatio.value.value > 1.5;
+  const why: Finding["detail"] = oxidised ? { ...detail, pattern: "oxidised" } : detail;
+  return [
+    judge("saltPassage", phase, figures.saltRatio, rules.saltRatio, 90, {
+      action: "replace:element",
+      detail: why,
+    }),
+    judge("membraneFlow", phase, figures.flowRatio, rules.flowRatio, 80, {
+      action: "replace:element",
+      detail: why,
+    }),
+    judge("percentReduction", phase, figures.percentReduction, rules.percentReduction, 60),
+    ...note("recovery", phase, figures.recovery),
+  ];
+}
+
+const note = (
+  id: string,
+  phase: Phase,
+  figure: Outcome<Figure>,
+  detail: Finding["detail"] = {},
+): Finding[] =>
+  figure.kind === "known"
+    ? [{ id, phase, verdict: "information", figure: figure.value, consequence: 2, detail }]
+    : [];
+
+function filters({ phase, context, figures, file }: Scene): Finding[] {
+  const absent = file.unit.portsAbsent ?? [];
+  const found = judge("filterDrop", phase, figures.filterDrop, rulesOf(context).filterDrop, 65, {
+    action: "replace:sediment",
+  });
+  if (
+    found.verdict !== "cannotTell" ||
+    !absent.some((port) => port === "afterFilter" || port === "beforeFilter")
+  )
+    return [found];
+  return [{ ...found, detail: { why: "noPort", fit: "teeAndGauge" } }];
+}
+
+function air(scene: Scene): Finding[] {
+  const { file, phase, context, figures, readings } = scene;
+  const unit = pressureUnitOf(context);
+  const margin = converted(2, "psi", unit);
+  const minimum = applianceMinimumKPa(file);
+  const best = figures.bestCharge;
+  const limit =
+    best.kind === "known" && minimum.kind === "known"
+      ? {
+          low: Math.max(0, best.value.value - margin),
+          high: best.value.value + margin,
+          unit,
+          source: "applianceLabel",
+          detail: { minimum: converted(minimum.value, "kPa", unit), less: margin, set: best.value.value },
+        }
+      : rulesOf(context).airCharge;
+  const found = tankFound(readings, file);
+  if (found.kind === "known" && found.value.waterlogged)
+    return [
+      {
+        id: "waterlogged",
+        phase,
+        verdict: "outside",
+        figure: { value: found.value.gasAtFullL.value, u: found.value.gasAtFullL.u, unit: "L" },
+        distance: 2,
+        action: "replace:tank",
+        consequence: 88,
+      },
+    ];
+  return [
+    judge("airCharge", phase, figures.airCharge, limit, 70, {
+      action: "setAirCharge",
+      detail: usableDetail(figures),
+    }),
+  ];
+}
+
+function usableDetail(figures: Figures): Readonly<Record<string, number>> {
+  const { usableLitres, usableLitresAtBest, bestCharge } = figures;
+  return {
+    ...(bestCharge.kind === "known" && { set: bestCharge.value.value }),
+    ...(usableLitres.kind === "known" && { usable: usableLitres.value.value }),
+    ...(usableLitresAtBest.kind === "known" && { usableAtBest: usableLitresAtBest.value.value }),
+  };
+}
+
+function carbonTest({ readings, phase, file, context }: Scene): Finding[] {
+  const amount = amountOf("chlorineAfter", readings, file);
+  const limit = rulesOf(context).chlorineAfter;
+  const figure = mapOutcome(amount, (value) => known<Figure>({ ...value, unit: "mg/L" }));
+  const found = judge("chlorineAfterCarbon", phase, figure, limit, 95, { action: "replace:carbon" });
+  const reading = readings.chlorineAfter;
+  if (!reading?.notDetected || !(reading.value! <= limit.high) || found.verdict === "cannotTell")
+    return [found];
+  return [{ ...found, verdict: "within", distance: -1, rule: "not-detected", consequence: 9 }];
+}
+
+function water(scene: Scene): Finding[] {
+  const { readings, phase, file, context } = scene;
+  const limits = applianceLimits(readings, phase, file);
+  const delivered = solidsAsRead("deliveredTds", readings, file);
+  const unjudged = limits.some((one) => one.id === "delivered")
+    ? []
+    : note("deliveredNoLimit", phase, delivered);
+  return [...limits, ...unjudged, ...overMembrane(scene), ...optional(readings, phase, file, context)];
+}
+
+/** Water from the tank is normally 1.4 to 1.8 times the permeate to waste: most filling happens against pressure. */
+function overMembrane({ readings, phase, file, context }: Scene): Finding[] {
+  const [tank, membrane] = (["deliveredTds", "permeateTds"] as const).map((slot) =>
+    amountOf(slot, readings, file),
+  );
+  if (tank?.kind !== "known" || membrane?.kind !== "known" || !(membrane.value.value > 0)) return [];
+  const ratio = propagate(([d, p]) => d! / p!, [tank.value, membrane.value]);
+  const figure: Figure = { ...ratio, unit: "× to waste" };
+  if (file.unit.remineraliser || file.unit.blendValve)
+    return [
+      {
+        id: "deliveredOverMembrane",
+        phase,
+        verdict: "information",
+        figure,
+        consequence: 2,
+        detail: { why: "remineralised" },
+      },
+    ];
+  return [judge("deliveredOverMembrane", phase, known(figure), rulesOf(context).deliveredOverMembrane, 55)];
+}
+
+const NOT_IN_TDS: readonly string[] = ["hardness", "chloride", "alkalinity", "silica", "pH"];
+
+function optional(readings: PhaseReadings, phase: Phase, file: UnitFile, context: Context): Finding[] {
+  const feed = solidsAsRead("feedTds", readings, file);
+  const limit = rulesOf(context).optionalFeedTds;
+  if (feed.kind !== "known") return [cannotTell("feedTds", phase, feed, 20)];
+  if (feed.value.value > limit.high) return note("feedTds", phase, feed);
+  const notMeasured = NOT_IN_TDS.filter((one) => one !== "hardness" || readings.hardness === undefined);
+  if (!readings.chlorineBefore) notMeasured.push("chlorine");
+  const scale = feed.value.scale ?? "NaCl";
+  return [
+    {
+      id: "roOptional",
+      phase,
+      verdict: "information",
+      figure: feed.value,
+      limit: { ...limit, scale },
+      missing: notMeasured,
+      consequence: 50,
+    },
+  ];
+}
+
+function tank({ figures, phase }: Scene): Finding[] {
+  return [
+    ...note("usableLitres", phase, figures.usableLitres, usableDetail(figures)),
+    ...note("shutOffPressure", phase, figures.shutOffPressure),
+    ...note("fillingHours", phase, figures.fillingHours),
+  ];
+}
+
+function carbonLitres({ figures, phase }: Scene): Finding[] {
+  const left = figures.carbonLeft;
+  if (left.kind !== "known") return [cannotTell("carbonLeft", phase, left, 45)];
+  const { lowM3, highM3, usedShare } = left.value as typeof left.value & { readonly usedShare?: number };
+  const figure = { value: (lowM3 + highM3) / 2, u: (highM3 - lowM3) / 4, unit: "m³" };
+  const detail = { lowM3, highM3, ...(usedShare !== undefined && { usedShare }) };
+  return [
+    judge("carbonLeft", phase, known(figure), { low: 0, unit: "m³", source: "carbonRating" }, 75, {
+      action: "replace:carbon",
+      detail,
+    }),
+  ];
+}
+
+function supply({ readings, phase, file, context }: Scene): Finding[] {
+  const unit = pressureUnitOf(context);
+  const flowing = amountOf("beforeFilterPressure" satisfies SlotId, readings, file);
+  const figure = mapOutcome(flowing, ({ value, u }) =>
+    known<Figure>({ value: converted(value, "kPa", unit), u: converted(u, "kPa", unit), unit }),
+  );
+  return [judge("feedPressure", phase, figure, rulesOf(context).feedPressure, 30)];
+}

@@ -1,0 +1,158 @@
+import { known, missing, type Outcome, type Uncertain } from "@tapside/quantities";
+import type { SlotId, UnitFile } from "@tapside/records";
+import {
+  atmosphericPressureKPa,
+  defaultTemperatureForm,
+  type Element,
+  elementFromNameplate,
+  isTemperatureFormId,
+  type Restrictor,
+  type StandardReadings,
+  type Tank,
+  type TemperatureFormId,
+  type Unit,
+  usualShutOffRatio,
+} from "@tapside/reverse-osmosis";
+import type { Context } from "./assessment.ts";
+import { amountOf, type PhaseReadings } from "./internal/amounts.ts";
+
+/** Clean pre-filters: 10 kPa at 80 L/h, growing with flow to the 1.3. Common practice, no source; known to about 60 %. */
+export const CLEAN_FILTER = { dropKPa: 10, atLPerH: 80, uRelative: 0.6 } as const;
+
+/** The named temperature form in force: the unit's own, else the setting, else the house's. */
+export function temperatureFormOf(file: UnitFile, context: Context): TemperatureFormId {
+  for (const id of [file.unit.temperatureForm, context.settings.temperatureForm])
+    if (id !== undefined && isTemperatureFormId(id)) return id;
+  return defaultTemperatureForm;
+}
+
+export const atmosphereOf = (file: UnitFile): number => {
+  const kPa = atmosphericPressureKPa(file.site.altitudeM ?? 0);
+  return kPa > 20 ? kPa : 101.325;
+};
+
+export const shutOffRatioOf = (file: UnitFile, context: Context): number =>
+  file.unit.shutOffRatio ?? context.settings.shutOffRatio ?? usualShutOffRatio.middle;
+
+/**
+ * Pressure at the element: read after the filters, else before them less the drop of clean cartridges, its doubt widened.
+ */
+export function membranePressure(
+  readings: PhaseReadings,
+  file: UnitFile,
+): Outcome<Uncertain & { readonly assumedClean: boolean }> {
+  const after = amountOf("afterFilterPressure", readings, file);
+  if (after.kind === "known") return known({ ...after.value, assumedClean: false });
+  const before = amountOf("beforeFilterPressure", readings, file);
+  if (before.kind !== "known") return missing("afterFilterPressure");
+  const flow = ["permeateFlow", "drainFlow"].map((slot) => amountOf(slot as SlotId, readings, file));
+  const litres = flow.every((one) => one.kind === "known")
+    ? flow.reduce((sum, one) => sum + (one.kind === "known" ? one.value.value : 0), 0)
+    : CLEAN_FILTER.atLPerH;
+  const dropKPa = CLEAN_FILTER.dropKPa * (litres / CLEAN_FILTER.atLPerH) ** 1.3;
+  return known({
+    value: before.value.value - dropKPa,
+    u: Math.hypot(before.value.u, CLEAN_FILTER.uRelative * dropKPa),
+    assumedClean: true,
+  });
+}
+
+/** One phase's readings as the physics wants them; what is missing is named by slot. */
+export function standardReadings(readings: PhaseReadings, file: UnitFile): Outcome<StandardReadings> {
+  const slots = {
+    permeateLPerH: amountOf("permeateFlow", readings, file),
+    drainLPerH: amountOf("drainFlow", readings, file),
+    membranePressureKPaGauge: membranePressure(readings, file),
+    temperatureC: amountOf("feedTemperature", readings, file),
+    feedMgPerL: amountOf("feedTds", readings, file),
+    permeateMgPerL: amountOf("permeateTds", readings, file),
+  };
+  const absent = Object.values(slots).flatMap((one) => (one.kind === "missing" ? one.missing : []));
+  if (absent.length > 0) return missing(...absent);
+  const entries = Object.entries(slots).flatMap(([name, one]) =>
+    one.kind === "known" ? [[name, one.value]] : [],
+  );
+  if (entries.length < Object.keys(slots).length)
+    return Object.values(slots).find((one) => one.kind === "refused") as Outcome<never>;
+  return known(Object.fromEntries(entries) as StandardReadings);
+}
+
+const RATING_RELATIVE = { flow: 0.09, salt: 0.22 } as const;
+
+/** The nameplate as if it were a set of readings; labels are commonly good to 15–20 % in flow (common practice). */
+export function nameplateAsReadings(file: UnitFile): Outcome<StandardReadings> {
+  const { unit } = file;
+  const absent = (
+    [
+      "ratedPermeateLPerH",
+      "ratedRejectionPercent",
+      "testPressureKPaGauge",
+      "testTemperatureC",
+      "testFeedMgPerL",
+    ] as const
+  ).filter((field) => !(unit[field]! > 0));
+  if (absent.length > 0) return missing(...absent.map((field) => `unit.${field}`));
+  const permeate = unit.ratedPermeateLPerH!;
+  const feed = unit.testFeedMgPerL!;
+  const product = feed * (1 - unit.ratedRejectionPercent! / 100);
+  return known({
+    permeateLPerH: { value: permeate, u: RATING_RELATIVE.flow * permeate },
+    drainLPerH: { value: unit.ratedRejectLPerH ?? (permeate * 0.85) / 0.15, u: 0 },
+    membranePressureKPaGauge: { value: unit.testPressureKPaGauge!, u: 0 },
+    temperatureC: { value: unit.testTemperatureC!, u: 0 },
+    feedMgPerL: { value: feed, u: 0 },
+    permeateMgPerL: { value: product, u: RATING_RELATIVE.salt * product },
+  });
+}
+
+/** The element whose "label" is a set of readings: commissioning, an earlier visit, or the nameplate itself. */
+export function elementFrom(
+  set: StandardReadings,
+  file: UnitFile,
+  form: TemperatureFormId,
+): Outcome<Element> {
+  return elementFromNameplate({
+    permeateLPerH: set.permeateLPerH!.value,
+    rejectLPerH: set.drainLPerH!.value,
+    rejection: 1 - set.permeateMgPerL!.value / set.feedMgPerL!.value,
+    pressureKPaGauge: set.membranePressureKPaGauge!.value,
+    temperatureC: set.temperatureC!.value,
+    feedMgPerL: set.feedMgPerL!.value,
+    ...(file.unit.membraneAreaM2! > 0 && { areaM2: file.unit.membraneAreaM2! }),
+    temperatureForm: form,
+  });
+}
+
+/** The restrictor: as rated, else as it passed at the reference readings. */
+export function restrictorFrom(set: StandardReadings, file: UnitFile): Restrictor {
+  const { restrictorLPerH, restrictorAtKPaGauge } = file.unit;
+  if (restrictorLPerH! > 0 && restrictorAtKPaGauge! > 0 && !set.drainLPerH!.u)
+    return { kind: "rated", ratedLPerH: restrictorLPerH!, ratedKPa: restrictorAtKPaGauge! };
+  return { kind: "rated", ratedLPerH: set.drainLPerH!.value, ratedKPa: set.membranePressureKPaGauge!.value };
+}
+
+export function tankOf(file: UnitFile, airChargeKPaGauge: number): Outcome<Tank> {
+  const { tankL, tankMaximumAcceptanceL } = file.unit;
+  if (!(tankL! > 0)) return missing("unit.tankL");
+  return known({
+    volumeL: tankL!,
+    airChargeKPaGauge: Math.max(0, airChargeKPaGauge),
+    ...(tankMaximumAcceptanceL! > 0 && { maximumWaterL: tankMaximumAcceptanceL! }),
+  });
+}
+
+/** The unit as physics, with clean pre-filters. */
+export function physicsUnit(
+  file: UnitFile,
+  context: Context,
+  parts: { readonly element: Element; readonly restrictor: Restrictor; readonly tank?: Tank | undefined },
+): Unit {
+  return {
+    cartridges: [{ id: "preFilters", dropKPa: CLEAN_FILTER.dropKPa, atLPerH: CLEAN_FILTER.atLPerH }],
+    elements: [parts.element],
+    restrictor: parts.restrictor,
+    shutOff: { ratio: shutOffRatioOf(file, context) },
+    tanks: parts.tank ? [parts.tank] : [],
+    atmosphericKPa: atmosphereOf(file),
+  };
+}

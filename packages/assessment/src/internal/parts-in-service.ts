@@ -1,0 +1,41 @@
+import type { Kept, Part, PartRole, Phase, UnitFile } from "@tapside/records";
+
+const day = (iso: string | undefined): string => (iso ?? "").slice(0, 10);
+
+export type Visit = UnitFile["visits"][number];
+
+/** Parts of a role that were in the unit at this phase of a visit, in the order of the chain. A part fitted in the visit counts as left, not as found. */
+export function partsInService(
+  file: UnitFile,
+  visit: Visit,
+  phase: Phase,
+  role: PartRole,
+): readonly Kept<Part>[] {
+  const today = day(visit.startedAt) || "9999";
+  return file.parts
+    .filter((part) => part.role === role)
+    .filter((part) => {
+      if (part.fittedVisit === visit.id && visit.kind !== "commissioning") return phase === "asLeft";
+      return day(part.fittedOn) <= today;
+    })
+    .filter((part) => {
+      if (part.removedVisit === visit.id) return phase === "asFound";
+      return !part.removedOn || day(part.removedOn) > today;
+    })
+    .sort((a, b) => (a.position ?? 99) - (b.position ?? 99) || (a.id < b.id ? -1 : 1));
+}
+
+/** True when this visit has put in a new part of the role, whether or not the part's own record exists yet. */
+export const replacedHere = (visit: Visit, role: PartRole): boolean =>
+  Object.entries(visit.work).some(
+    ([task, work]) =>
+      work.state === "done" && task.split(":")[0] === "replace" && task.split(":")[1] === role,
+  );
+
+/** Which element the water went through: its part id, or one standing for the element first fitted. */
+export function elementId(file: UnitFile, visit: Visit, phase: Phase): string {
+  const fitted = partsInService(file, visit, phase, "element").at(-1);
+  if (phase === "asLeft" && replacedHere(visit, "element") && fitted?.fittedVisit !== visit.id)
+    return `new:${visit.id}`;
+  return fitted?.id ?? "first";
+}

@@ -1,0 +1,128 @@
+import type { PartRole, UnitFile } from "@tapside/records";
+import type { DueItem, Finding, Task } from "./assessment.ts";
+import { partsInService, type Visit } from "./internal/parts-in-service.ts";
+
+/** Order of hands: carbon before the element, sanitising with both out, element, air, tank water discarded last. */
+const ORDER = [
+  "replace:sediment",
+  "replace:carbon",
+  "replace:scaleInhibitor",
+  "rinseCarbon",
+  "replace:tank",
+  "sanitise",
+  "replace:element",
+  "replace:postCarbon",
+  "replace:remineraliser",
+  "replace:uvLamp",
+  "setAirCharge",
+  "findBackflow",
+  "discardTank",
+];
+
+const OPENING = ["appliancesHeld", "pressureToZero", "wetElectricity"] as const;
+
+/** Caution ids at each task; the words package says them. */
+const CAUTIONS: Readonly<Record<string, readonly string[]>> = {
+  "replace:sediment": [...OPENING, "wetFloor"],
+  "replace:carbon": [...OPENING, "rinseBeforeElement", "wetFloor"],
+  "replace:scaleInhibitor": [...OPENING],
+  rinseCarbon: ["rinseBeforeElement"],
+  "replace:element": [...OPENING, "discardFirstWater", "hygiene"],
+  "replace:postCarbon": [...OPENING, "discardFirstWater", "hygiene"],
+  "replace:remineraliser": [...OPENING, "discardFirstWater"],
+  "replace:uvLamp": ["uvEyes", "wetElectricity"],
+  "replace:tank": ["appliancesHeld", "pressureToZero", "tankHeavy", "tankEnergy", "discardFirstWater"],
+  sanitise: [
+    "appliancesHeld",
+    "bleachNeverMixed",
+    "bleachNotThroughElement",
+    "ventilate",
+    "rinseToZero",
+    "discardFirstWater",
+  ],
+  setAirCharge: ["appliancesHeld", "tankEnergy", "handPumpOnly", "tankHeavy"],
+  findBackflow: ["appliancesHeld", "pressureToZero"],
+  discardTank: ["appliancesHeld", "hotSurfaces", "discardFirstWater"],
+};
+
+/** Service work for this visit: what is due, what the findings call for, what was left open; in the order of hands. */
+export function tasksOf(
+  file: UnitFile,
+  visit: Visit,
+  findings: readonly Finding[],
+  due: readonly DueItem[],
+): readonly Task[] {
+  const proposed: Task[] = [
+    ...fromFindings(file, visit, findings),
+    ...fromDue(due),
+    ...fromOpenPoints(file, visit),
+  ];
+  const withFollowers = [...proposed, ...followers(proposed, findings)];
+  const unique = withFollowers.filter(
+    (one, i) => withFollowers.findIndex((other) => other.id === one.id) === i,
+  );
+  return unique.sort((a, b) => place(a.id) - place(b.id) || (a.id < b.id ? -1 : 1));
+}
+
+const stem = (id: string): string => id.split(":").slice(0, 2).join(":");
+const place = (id: string): number => {
+  const at = ORDER.indexOf(stem(id));
+  return at < 0 ? ORDER.length : at;
+};
+
+export const cautionsOf = (id: string): readonly string[] =>
+  CAUTIONS[stem(id)] ?? ["appliancesHeld", "pressureToZero"];
+
+const task = (id: string, why: Task["why"], more: Pick<Task, "part" | "detail"> = {}): Task => ({
+  id,
+  why,
+  ...more,
+  cautions: cautionsOf(id),
+});
+
+function fromFindings(file: UnitFile, visit: Visit, findings: readonly Finding[]): Task[] {
+  return findings
+    .filter((one) => one.phase === "asFound" && one.action !== undefined && one.verdict === "outside")
+    .map((one) => {
+      const role = one.action!.startsWith("replace:") ? (one.action!.split(":")[1] as PartRole) : undefined;
+      const part = role && partsInService(file, visit, "asFound", role)[0]?.id;
+      return task(one.action!, "finding", {
+        ...(part !== undefined && { part }),
+        detail: { finding: one.id, ...(one.id === "airCharge" && one.detail) },
+      });
+    });
+}
+
+/** A second cartridge of the same role gets an id of its own. */
+function fromDue(due: readonly DueItem[]): Task[] {
+  const seen = new Set<string>();
+  return due.flatMap((item) => {
+    const first = !seen.has(item.role);
+    seen.add(item.role);
+    if (!item.overdue) return [];
+    const id = first ? `replace:${item.role}` : `replace:${item.role}:${item.part}`;
+    const byLitres = item.litresLeft !== undefined && item.litresLeft.low <= 0;
+    const why = byLitres ? "dueByLitres" : item.byDate === null ? "dueByLitres" : "dueByDate";
+    return [task(id, why, { part: item.part, detail: item.byDate ? { byDate: item.byDate } : {} })];
+  });
+}
+
+function fromOpenPoints(file: UnitFile, visit: Visit): Task[] {
+  return file.openPoints
+    .filter((one) => one.openedVisit !== visit.id && one.code?.startsWith("work:"))
+    .map((one) => task(one.code!.slice("work:".length), "openPoint", { detail: { openPoint: one.id } }));
+}
+
+/** New carbon is rinsed to drain, an opened element or tank is sanitised, its first water discarded. */
+function followers(tasks: readonly Task[], findings: readonly Finding[]): Task[] {
+  const ids = new Set(tasks.map((one) => stem(one.id)));
+  const opened = ids.has("replace:element") || ids.has("replace:tank");
+  const backflow = findings.some(
+    (one) => one.phase === "asFound" && one.id === "deliveredOverMembrane" && one.verdict === "outside",
+  );
+  return [
+    ...(ids.has("replace:carbon") ? [task("rinseCarbon", "finding")] : []),
+    ...(opened ? [task("sanitise", "finding"), task("discardTank", "finding")] : []),
+    ...(backflow ? [task("findBackflow", "finding", { detail: { finding: "deliveredOverMembrane" } })] : []),
+  ];
+}
