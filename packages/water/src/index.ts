@@ -29,6 +29,7 @@ export {
   hardnessFromIons,
 } from "./hardness.ts";
 export { heatClosed } from "./heat.ts";
+export { createIndexMeter, type IndexMeter } from "./index-meter.ts";
 export {
   type LangelierInput,
   type LangelierVariant,
