@@ -1,0 +1,138 @@
+import type { Messages } from "../messages.ts";
+
+export const phases: Messages["phases"] = { asFound: "As found", asLeft: "As left" };
+
+export const visitKinds: Messages["visitKinds"] = {
+  annual: "Annual visit",
+  filterOnly: "Filters only",
+  callOut: "Call-out",
+  commissioning: "Commissioning",
+};
+
+export const slots: Messages["slots"] = {
+  feedTds: "Feed TDS",
+  feedTemperature: "Feed temperature",
+  chlorineBefore: "Chlorine in feed",
+  chlorineAfter: "Chlorine after carbon",
+  staticPressure: "Standing pressure",
+  beforeFilterPressure: "Before filters",
+  afterFilterPressure: "After filters",
+  permeateFlow: "Permeate flow",
+  drainFlow: "Drain flow",
+  permeateTds: "TDS to waste",
+  deliveredTds: "Delivered TDS",
+  tankFullPressure: "Tank gauge",
+  drawnVolume: "Litres drawn",
+  tankAfterPressure: "Tank after draw",
+  airCharge: "Air charge",
+  waterMeter: "Water meter",
+  hardness: "Hardness",
+};
+
+export const ports: Messages["ports"] = {
+  feed: "Feed tap",
+  beforeFilter: "Gauge before filters",
+  afterFilter: "Gauge after filters",
+  drain: "Drain line",
+  permeateToWaste: "Permeate sample",
+  tank: "Tank gauge",
+  delivered: "Delivery tap",
+  meter: "Water meter",
+};
+
+export const roles: Messages["roles"] = {
+  sediment: "Sediment cartridge",
+  carbon: "Carbon cartridge",
+  scaleInhibitor: "Scale inhibitor",
+  element: "Membrane element",
+  postCarbon: "Post-carbon",
+  remineraliser: "Remineraliser",
+  uvLamp: "UV lamp",
+  tank: "Tank",
+  restrictor: "Flow restrictor",
+  checkValve: "Check valve",
+  shutOff: "Shut-off valve",
+};
+
+export const appliances: Messages["appliances"] = {
+  combiOven: "Combi oven",
+  steamer: "Steamer",
+  coffee: "Coffee machine",
+  ice: "Ice maker",
+  dishwasher: "Dishwasher",
+  dispenser: "Water dispenser",
+  other: "Appliance",
+};
+
+export const verdicts: Messages["verdicts"] = {
+  within: "within",
+  outside: "outside",
+  tooClose: "too close to say",
+  cannotTell: "cannot tell",
+  information: "for information",
+};
+
+const QUANTITIES: Readonly<Record<string, string>> = {
+  tds: "dissolved solids",
+  hardness: "hardness",
+  alkalinity: "alkalinity",
+  chloride: "chloride",
+  chlorine: "chlorine",
+  silica: "silica",
+  pH: "pH",
+};
+
+export const quantity = (id: string): string => QUANTITIES[id] ?? id;
+
+const SOURCES: Readonly<Record<string, string>> = {
+  commonPractice: "common practice, no published source",
+  officeRule: "office rule",
+  applianceLabel: "appliance label",
+  elementLabel: "element label",
+  carbonRating: "rating of the carbon",
+};
+
+export const source = (id: string): string => SOURCES[id] ?? id;
+
+const RULES: Readonly<Record<string, string>> = {
+  "guard-band-U": "guard band: clear of the limit by the expanded uncertainty (k = 2)",
+  "not-detected": "not detected at a step not above the limit",
+};
+
+export const rule = (id: string): string => RULES[id] ?? id;
+
+const UNITS: Readonly<Record<string, string>> = { "mg/L CaCO3": "mg/L as CaCO₃", "uS/cm": "µS/cm" };
+
+export const unit = (id: string): string => UNITS[id] ?? id;
+
+const FIELDS: Readonly<Record<string, string>> = {
+  "unit.tankL": "the tank's litres",
+  "unit.ratedPermeateLPerH": "the nameplate's permeate flow",
+  "unit.ratedRejectionPercent": "the nameplate's rejection",
+  "unit.testPressureKPaGauge": "the nameplate's test pressure",
+  "unit.testTemperatureC": "the nameplate's test temperature",
+  "unit.testFeedMgPerL": "the nameplate's test feed",
+  "appliance.minimumPressure": "the appliance's minimum pressure",
+  "part.carbon": "a carbon cartridge on record",
+  "part.ratedLitres": "the carbon's rated litres",
+  "part.meterAtFitting": "the meter reading when the carbon was new",
+  "bypass.until": "the day the permission ends",
+  "delivered.hardness": "hardness of the delivered water",
+  "delivered.alkalinity": "alkalinity of the delivered water",
+  "delivered.chloride": "chloride of the delivered water",
+  "delivered.silica": "silica of the delivered water",
+  "delivered.pH": "pH of the delivered water",
+};
+
+export const missingName = (id: string): string =>
+  FIELDS[id] ?? (id in slots ? lowerFirst(slots[id as keyof typeof slots]) : quantity(id));
+
+const lowerFirst = (text: string): string =>
+  /^[A-Z]{2}/.test(text) ? text : text.charAt(0).toLowerCase() + text.slice(1);
+
+/** "a, b and c". */
+export function listed(names: readonly string[]): string {
+  const unique = [...new Set(names)];
+  if (unique.length < 2) return unique.join("");
+  return `${unique.slice(0, -1).join(", ")} and ${unique.at(-1)}`;
+}

@@ -1,0 +1,3 @@
+export { en } from "./en/index.ts";
+export { formatFigure } from "./format-figure.ts";
+export type { DecimalSign, FindingWords, Messages } from "./messages.ts";

@@ -1,0 +1,46 @@
+import type { Finding, Question, Task, Verdict } from "@tapside/assessment";
+import type { Missing, Refused } from "@tapside/quantities";
+import type { ApplianceType, PartRole, Phase, PortId, SlotId, VisitKind } from "@tapside/records";
+
+export type DecimalSign = "." | ",";
+
+/** One finding in words, each short enough for a line of a phone. */
+export interface FindingWords {
+  readonly title: string;
+  readonly verdict: string;
+  /** "up to 4: office rule"; empty without a limit. */
+  readonly limit: string;
+  /** Where the limit comes from, alone. */
+  readonly source: string;
+  /** Why, or what would tell; may be empty. */
+  readonly reason: string;
+}
+
+/** Every sentence about a judgement, in one language. A further language is a further object of this type. */
+export interface Messages {
+  readonly language: string;
+  readonly phases: Readonly<Record<Phase, string>>;
+  readonly visitKinds: Readonly<Record<VisitKind, string>>;
+  readonly slots: Readonly<Record<SlotId, string>>;
+  readonly ports: Readonly<Record<PortId, string>>;
+  readonly roles: Readonly<Record<PartRole, string>>;
+  readonly appliances: Readonly<Record<ApplianceType, string>>;
+  readonly verdicts: Readonly<Record<Verdict, string>>;
+  readonly doesNotTestFor: string;
+  readonly localCode: string;
+  finding(finding: Finding, decimalSign?: DecimalSign): FindingWords;
+  question(question: Question): string;
+  taskTitle(taskId: string): string;
+  taskWhy(task: Task, decimalSign?: DecimalSign): string;
+  caution(cautionId: string): string;
+  /** "feed TDS", from a slot or record field id. */
+  missingName(id: string): string;
+  /** "cannot tell, because … is missing". */
+  missing(missing: Missing): string;
+  refusal(refused: Pick<Refused, "code"> & Partial<Pick<Refused, "detail">>): string;
+  unit(unit: string): string;
+  quantity(id: string): string;
+  source(id: string): string;
+  /** The decision rule by its id. */
+  rule(id: string): string;
+}
