@@ -21,18 +21,32 @@ export function Ask({ open }: { open: OpenVisit }) {
       ticks={<VisitTicks steps={steps} here="ask" />}
       back={undoPress(open)}
       middle={photoPress(open, "asFound")}
-      next={given ? { label: words.next, hint, to } : { label: words.inUse, hint: words.inUseHint, onPress: () => answer("inUse") }}
+      next={
+        given
+          ? { label: words.next, hint, to }
+          : { label: words.inUse, hint: words.inUseHint, onPress: () => answer("inUse") }
+      }
     >
       <Band tint>
         <p>{words.askAbout}</p>
       </Band>
-      <button type="button" className="choice" aria-pressed={given === "inUse"} onClick={() => answer("inUse")}>
+      <button
+        type="button"
+        className="choice"
+        aria-pressed={given === "inUse"}
+        onClick={() => answer("inUse")}
+      >
         <span>
           {words.inUse}
           <span className="note">{words.inUseHint}</span>
         </span>
       </button>
-      <button type="button" className="choice" aria-pressed={given === "bypassed"} onClick={() => answer("bypassed")}>
+      <button
+        type="button"
+        className="choice"
+        aria-pressed={given === "bypassed"}
+        onClick={() => answer("bypassed")}
+      >
         <span>
           {words.bypassed}
           <span className="note">{words.bypassedHint}</span>

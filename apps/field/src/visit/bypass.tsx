@@ -23,7 +23,13 @@ export function Bypass({ open }: { open: OpenVisit }) {
     if (!decision) return setProblem(words.choose);
     if (decision === "keepBypassed" && !/^\d{4}-\d{2}-\d{2}$/.test(until)) return setProblem(words.needUntil);
     open.write({
-      "answer:bypass": { name: name.trim(), role: role.trim(), decision, ...(until && { until }), ...(seal && { seal: seal.trim() }) },
+      "answer:bypass": {
+        name: name.trim(),
+        role: role.trim(),
+        decision,
+        ...(until && { until }),
+        ...(seal && { seal: seal.trim() }),
+      },
     });
     go();
   };
@@ -38,7 +44,13 @@ export function Bypass({ open }: { open: OpenVisit }) {
       <TextEntry label={words.person} value={name} onChange={setName} />
       <TextEntry label={words.role} value={role} onChange={setRole} />
       {(["keepBypassed", "putInUse"] as const).map((id) => (
-        <button type="button" key={id} className="choice" aria-pressed={decision === id} onClick={() => setDecision(id)}>
+        <button
+          type="button"
+          key={id}
+          className="choice"
+          aria-pressed={decision === id}
+          onClick={() => setDecision(id)}
+        >
           {words[id]}
         </button>
       ))}

@@ -1,8 +1,17 @@
 import type { ExpectedId } from "@tapside/assessment";
-import { type Instrument, type Kept, makeReading, type Phase, SLOTS, type SlotId } from "@tapside/records";
+import {
+  type FieldValue,
+  type Instrument,
+  type Kept,
+  makeReading,
+  type Phase,
+  SLOTS,
+  type SlotId,
+} from "@tapside/records";
 import { en } from "@tapside/words";
 import { useCallback, useState } from "react";
 import { Screen } from "../look/screen.tsx";
+import { sayWhyNot } from "../words/say-why-not.ts";
 import { draftOf, keepDraft } from "./drafts.ts";
 import { useGoOn } from "./go-on.ts";
 import { instrumentFor, spreadText } from "./instrument-for.ts";
@@ -36,19 +45,24 @@ export function Entry({ open, phase, slot }: EntryProps) {
   const type = useCallback(
     (key: Key) =>
       setRaw((before) => {
-        const after = key === "rubOut" ? before.slice(0, -1) : before.length >= LONGEST ? before : withKey(before, key);
+        const after =
+          key === "rubOut" ? before.slice(0, -1) : before.length >= LONGEST ? before : withKey(before, key);
         keepDraft(live, visit.id, phase, slot, after);
         return after;
       }),
     [live, visit.id, phase, slot],
   );
-  const made = raw === "" ? undefined : makeReading({ slot, raw, unit, ...meter(instrument), at: new Date().toISOString() });
-  const refusal = made?.kind === "refused" ? en.refusal(made) : "";
+  const made =
+    raw === ""
+      ? undefined
+      : makeReading({ slot, raw, unit, ...meter(instrument), at: new Date().toISOString() });
+  const refusal = made?.kind === "refused" ? sayWhyNot(made) : "";
 
   const take = useCallback(() => {
     if (made?.kind === "refused") return;
     const field = `reading:${phase}:${slot}`;
-    if (made?.kind === "known") open.write({ [field]: { ...made.value }, ...drawnBeside(slot), [`skip:${phase}:${slot}`]: null });
+    if (made?.kind === "known")
+      open.write({ [field]: { ...made.value }, ...drawnBeside(slot), [`skip:${phase}:${slot}`]: null });
     else open.write({ [field]: null, [`skip:${phase}:${slot}`]: true });
     keepDraft(live, visit.id, phase, slot, "");
     go();
@@ -56,7 +70,13 @@ export function Entry({ open, phase, slot }: EntryProps) {
 
   const takeNotDetected = () => {
     const step = instrument?.resolution ?? 0.1;
-    const reading = makeReading({ slot, raw: String(step), unit, ...meter(instrument), at: new Date().toISOString() });
+    const reading = makeReading({
+      slot,
+      raw: String(step),
+      unit,
+      ...meter(instrument),
+      at: new Date().toISOString(),
+    });
     if (reading.kind !== "known") return;
     open.write({ [`reading:${phase}:${slot}`]: { ...reading.value, notDetected: true } });
     go();
@@ -75,19 +95,46 @@ export function Entry({ open, phase, slot }: EntryProps) {
         aside={phase === "asLeft" ? en.phases.asLeft : undefined}
         subtitle={words.slotHint[slot]}
         ticks={<VisitTicks steps={steps} here={`read:${phase}:${slot}`} />}
-        back={raw ? { label: words.undo, onPress: () => { setRaw(""); keepDraft(live, visit.id, phase, slot, ""); } } : { label: words.visit, to: open.base }}
+        back={
+          raw
+            ? {
+                label: words.undo,
+                onPress: () => {
+                  setRaw("");
+                  keepDraft(live, visit.id, phase, slot, "");
+                },
+              }
+            : { label: words.visit, to: open.base }
+        }
         middle={photoOfReading(open, phase, slot)}
-        next={raw ? { label: words.next, hint, onPress: take, quiet: made?.kind === "refused" } : { label: words.pass, hint: words.passHint, onPress: take }}
+        next={
+          raw
+            ? { label: words.next, hint, onPress: take, quiet: made?.kind === "refused" }
+            : { label: words.pass, hint: words.passHint, onPress: take }
+        }
       >
         <section className="number-room" aria-live="polite">
           <div className="meter">
-            <span>{instrument ? `${instrument.name} ${spreadText(instrument, made?.kind === "known" ? made.value.value : null)}` : ""}</span>
+            <span>
+              {instrument
+                ? `${instrument.name} ${spreadText(instrument, made?.kind === "known" ? made.value.value : null)}`
+                : ""}
+            </span>
             <UnitKey slot={slot} unit={unit} scale={instrument?.scale} onChange={setUnit} />
           </div>
           <div className="huge">
-            {shown ? <Numeral text={shown} height={shown.length > 4 ? 98 : 126} name={`${shown} ${unit}`} /> : <SideKeys slot={slot} onNotDetected={takeNotDetected} onNotThere={takeNotThere} />}
+            {shown ? (
+              <Numeral text={shown} height={shown.length > 4 ? 98 : 126} name={`${shown} ${unit}`} />
+            ) : (
+              <SideKeys slot={slot} onNotDetected={takeNotDetected} onNotThere={takeNotThere} />
+            )}
           </div>
-          <Rail expected={expected} value={made?.kind === "known" ? made.value.value : null} unit={unit} spread={null} />
+          <Rail
+            expected={expected}
+            value={made?.kind === "known" ? made.value.value : null}
+            unit={unit}
+            spread={null}
+          />
           <p className="fixed-words" role="status">
             {refusal}
           </p>
@@ -98,7 +145,15 @@ export function Entry({ open, phase, slot }: EntryProps) {
   );
 }
 
-function SideKeys({ slot, onNotDetected, onNotThere }: { slot: SlotId; onNotDetected: () => void; onNotThere: () => void }) {
+function SideKeys({
+  slot,
+  onNotDetected,
+  onNotThere,
+}: {
+  slot: SlotId;
+  onNotDetected: () => void;
+  onNotThere: () => void;
+}) {
   const chlorine = slot === "chlorineBefore" || slot === "chlorineAfter";
   return (
     <div className="side-keys">
@@ -114,7 +169,17 @@ function SideKeys({ slot, onNotDetected, onNotThere }: { slot: SlotId; onNotDete
   );
 }
 
-function UnitKey({ slot, unit, scale, onChange }: { slot: SlotId; unit: string; scale?: string; onChange: (unit: string) => void }) {
+function UnitKey({
+  slot,
+  unit,
+  scale,
+  onChange,
+}: {
+  slot: SlotId;
+  unit: string;
+  scale?: string;
+  onChange: (unit: string) => void;
+}) {
   const { units } = SLOTS[slot];
   const following = units[(units.indexOf(unit) + 1) % units.length] ?? unit;
   const text = scale && unit === "ppm" ? `${unit}, ${scale}` : unit;
@@ -138,7 +203,7 @@ const meter = (instrument: Kept<Instrument> | undefined) => ({
 });
 
 /** The bucket test draws 8 L unless another volume is written at the unit. */
-function drawnBeside(slot: SlotId) {
+function drawnBeside(slot: SlotId): Readonly<Record<string, FieldValue>> {
   if (slot !== "tankAfterPressure") return {};
   const reading = makeReading({ slot: "drawnVolume", raw: "8", unit: "L", at: new Date().toISOString() });
   return reading.kind === "known" ? { "reading:asFound:drawnVolume": { ...reading.value } } : {};

@@ -22,7 +22,9 @@ function swappedParts(open: OpenVisit, endedAt: string): Write[] {
   return Object.entries(open.visit.work).flatMap(([task, work]) => {
     if (work.state !== "done" || !task.startsWith("replace:")) return [];
     const role = task.split(":")[1] as PartRole;
-    const old = open.file.parts.find((part) => !part.removedOn && (work.part ? part.id === work.part : part.role === role));
+    const old = open.file.parts.find(
+      (part) => !part.removedOn && (work.part ? part.id === work.part : part.role === role),
+    );
     const meter = open.visit.readings.asFound.waterMeter;
     const fitted: Write = {
       kind: "part",
@@ -62,6 +64,9 @@ function pointsLeftOpen(open: OpenVisit): Write[] {
     .filter(([, exception]) => exception.state !== "corrected")
     .map(([item, exception]) => point(`exception:${item}`, exception.note ?? null));
   const filling = visit.answers.filling?.state === "seen" ? [] : [point("fillingNotSeen", null)];
-  const bypass = visit.answers.bypass?.decision === "keepBypassed" ? [point("bypassed", visit.answers.bypass.until ?? null)] : [];
+  const bypass =
+    visit.answers.bypass?.decision === "keepBypassed"
+      ? [point("bypassed", visit.answers.bypass.until ?? null)]
+      : [];
   return [...left, ...exceptions, ...filling, ...bypass];
 }

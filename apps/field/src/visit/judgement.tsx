@@ -33,7 +33,11 @@ export function Judgement({ open }: { open: OpenVisit }) {
       ticks={<VisitTicks steps={steps} here="judgement" />}
       back={undoPress(open)}
       middle={photoPress(open, phase)}
-      next={{ label: next.id.startsWith("work:") ? hint : words.next, hint: next.id.startsWith("work:") ? workHint(figures, next.id) : hint, to }}
+      next={{
+        label: next.id.startsWith("work:") ? hint : words.next,
+        hint: next.id.startsWith("work:") ? workHint(figures, next.id) : hint,
+        to,
+      }}
     >
       {questions.map((question) => (
         <Band tint key={question.id}>
@@ -71,7 +75,10 @@ export function FindingBand({ finding }: { finding: Finding }) {
   const theme = useTheme();
   const text = en.finding(finding);
   const figure = finding.figure && formatFigure(finding.figure);
-  const mark = finding.verdict === "cannotTell" ? { kind: "cannotTell" as const } : { kind: "distance" as const, d: finding.distance ?? 0 };
+  const mark =
+    finding.verdict === "cannotTell"
+      ? { kind: "cannotTell" as const }
+      : { kind: "distance" as const, d: finding.distance ?? 0 };
   return (
     <article className="band finding">
       <Picture className="finding-mark" svg={findingMark({ ...mark, theme, heightPx: 99 })} />

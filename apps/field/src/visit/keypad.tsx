@@ -30,7 +30,12 @@ export function Keypad({ onKey, onEnter, decimalSign }: KeypadProps) {
   return (
     <div className="keypad">
       {ROWS.map((key) => (
-        <button type="button" key={key} className={key === "rubOut" ? "key rub" : "key"} onClick={() => onKey(key)}>
+        <button
+          type="button"
+          key={key}
+          className={key === "rubOut" ? "key rub" : "key"}
+          onClick={() => onKey(key)}
+        >
           <KeyFace sign={key} decimalSign={decimalSign} />
         </button>
       ))}
@@ -40,6 +45,11 @@ export function Keypad({ onKey, onEnter, decimalSign }: KeypadProps) {
 
 function KeyFace({ sign, decimalSign }: { sign: Key; decimalSign: "." | "," }) {
   if (sign === "rubOut") return <span>{words.rubOut}</span>;
-  if (sign === ".") return <span className="decimal" role="img" aria-label={decimalSign}>{decimalSign}</span>;
+  if (sign === ".")
+    return (
+      <span className="decimal" role="img" aria-label={decimalSign}>
+        {decimalSign}
+      </span>
+    );
   return <Numeral text={sign} height={46} />;
 }

@@ -40,7 +40,13 @@ export function Leave({ open }: { open: OpenVisit }) {
         <p className="note">{words.sixty}</p>
       </Band>
       {(["notSeen", "seen", "reported"] as const).map((state) => (
-        <button type="button" key={state} className="choice" aria-pressed={given === state} onClick={() => answer(state)}>
+        <button
+          type="button"
+          key={state}
+          className="choice"
+          aria-pressed={given === state}
+          onClick={() => answer(state)}
+        >
           {words[state]}
         </button>
       ))}

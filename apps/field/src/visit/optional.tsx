@@ -49,7 +49,13 @@ export function Optional({ open }: { open: OpenVisit }) {
       <TextEntry label={words.person} value={name} onChange={setName} />
       <TextEntry label={words.role} value={role} onChange={setRole} />
       {choices.map(([id, label]) => (
-        <button type="button" key={id} className="choice" aria-pressed={given?.decision === id} onClick={() => decide(id)}>
+        <button
+          type="button"
+          key={id}
+          className="choice"
+          aria-pressed={given?.decision === id}
+          onClick={() => decide(id)}
+        >
           {label}
         </button>
       ))}

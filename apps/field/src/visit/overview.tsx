@@ -20,11 +20,17 @@ export function Overview({ open }: { open: OpenVisit }) {
   return (
     <Screen
       title={open.file.site.name ?? ""}
-      subtitle={[en.visitKinds[open.visit.kind ?? "annual"], open.file.unit.name, open.file.point.name].filter(Boolean).join(" · ")}
+      subtitle={[en.visitKinds[open.visit.kind ?? "annual"], open.file.unit.name, open.file.point.name]
+        .filter(Boolean)
+        .join(" · ")}
       ticks={<VisitTicks steps={steps} here="" />}
       back={{ label: words.back, to: `/unit/${open.file.unit.id}` }}
       middle={photoPress(open, "asFound")}
-      next={done ? { label: words.toUnit, to: `/unit/${open.file.unit.id}` } : { label: hint, hint: next.reading ? words.slotHint[next.reading.slot] : undefined, to }}
+      next={
+        done
+          ? { label: words.toUnit, to: `/unit/${open.file.unit.id}` }
+          : { label: hint, hint: next.reading ? words.slotHint[next.reading.slot] : undefined, to }
+      }
     >
       <div className="along-water">
         <WaterLine open={open} />
@@ -45,7 +51,9 @@ function StepBand({ step, open }: { step: Step; open: OpenVisit }) {
           {stepTitle(step)}
           {step.reading?.phase === "asLeft" ? `, ${en.phases.asLeft.toLowerCase()}` : ""}
         </span>
-        <span className="note">{step.reading ? "" : step.done ? words.done.toLowerCase() : words.notYet}</span>
+        <span className="note">
+          {step.reading ? "" : step.done ? words.done.toLowerCase() : words.notYet}
+        </span>
       </span>
       {step.reading ? <StepNumber open={open} step={step} /> : null}
     </Link>
@@ -56,8 +64,14 @@ function StepNumber({ open, step }: { open: OpenVisit; step: Step }) {
   const { phase, slot } = step.reading!;
   const reading = open.visit.readings[phase][slot];
   if (reading?.value != null) {
-    const text = reading.notDetected ? `<${reading.raw}` : reading.volumeL ? reading.value.toFixed(0) : reading.raw;
-    const unit = reading.volumeL ? `s, ${reading.volumeL * 1000} mL` : [reading.unit, reading.scale].filter(Boolean).join(", ");
+    const text = reading.notDetected
+      ? `<${reading.raw}`
+      : reading.volumeL
+        ? reading.value.toFixed(0)
+        : reading.raw;
+    const unit = reading.volumeL
+      ? `s, ${reading.volumeL * 1000} mL`
+      : [reading.unit, reading.scale].filter(Boolean).join(", ");
     return <Numeral text={text} unit={unit} height={40} />;
   }
   if (step.done) return <p className="note">{words.passed}</p>;
@@ -65,5 +79,13 @@ function StepNumber({ open, step }: { open: OpenVisit; step: Step }) {
   const range = expected.kind === "known" ? expected.value[slot as ExpectedId] : undefined;
   if (!range) return <p className="note">{words.notYet}</p>;
   const text = `${formatNumber(range.low)}–${formatNumber(range.high)}`;
-  return <Numeral text={text} unit={en.unit(range.unit)} height={40} hollow name={`${words.expected} ${text} ${range.unit}`} />;
+  return (
+    <Numeral
+      text={text}
+      unit={en.unit(range.unit)}
+      height={40}
+      hollow
+      name={`${words.expected} ${text} ${range.unit}`}
+    />
+  );
 }

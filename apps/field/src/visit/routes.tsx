@@ -29,7 +29,15 @@ export function VisitRoutes() {
       <Route path="/visit/:id/read/:phase/:slot">{() => <Reading />}</Route>
       <Route path="/visit/:id/optional">{() => <Step show={(open) => <Optional open={open} />} />}</Route>
       <Route path="/visit/:id/judgement">{() => <Step show={(open) => <Judgement open={open} />} />}</Route>
-      <Route path="/visit/:id/work/:task">{() => <Step show={(open, { task }) => <WorkScreen open={open} task={decodeURIComponent(task ?? "")} key={task} />} />}</Route>
+      <Route path="/visit/:id/work/:task">
+        {() => (
+          <Step
+            show={(open, { task }) => (
+              <WorkScreen open={open} task={decodeURIComponent(task ?? "")} key={task} />
+            )}
+          />
+        )}
+      </Route>
       <Route path="/visit/:id/valves">{() => <Step show={(open) => <Valves open={open} />} />}</Route>
       <Route path="/visit/:id/sign">{() => <Step show={(open) => <Sign open={open} />} />}</Route>
       <Route path="/visit/:id/leave">{() => <Step show={(open) => <Leave open={open} />} />}</Route>
@@ -48,7 +56,11 @@ export function VisitRoutes() {
   );
 }
 
-function Step({ show }: { show: (open: OpenVisit, params: Record<string, string | undefined>) => React.ReactNode }) {
+function Step({
+  show,
+}: {
+  show: (open: OpenVisit, params: Record<string, string | undefined>) => React.ReactNode;
+}) {
   const params = useParams();
   const open = useVisit(params.id ?? "");
   return open ? show(open, params) : <p className="band">{visitWords.noSuchVisit}</p>;
@@ -60,7 +72,11 @@ function Reading() {
       show={(open, params) => {
         const key = `${params.phase}:${params.slot}`;
         const timed = params.slot === "permeateFlow" || params.slot === "drainFlow";
-        return timed ? <Stopwatch open={open} key={key} {...slotOf(params)} /> : <Entry open={open} key={key} {...slotOf(params)} />;
+        return timed ? (
+          <Stopwatch open={open} key={key} {...slotOf(params)} />
+        ) : (
+          <Entry open={open} key={key} {...slotOf(params)} />
+        );
       }}
     />
   );

@@ -1,8 +1,8 @@
 import { useState } from "react";
 import { Screen } from "../look/screen.tsx";
-import { SignatureGlass } from "./signature-glass.tsx";
 import { undoPress, useGoOn } from "./go-on.ts";
 import { photoPress } from "./photo.tsx";
+import { SignatureGlass } from "./signature-glass.tsx";
 import { TextEntry } from "./text-entry.tsx";
 import type { OpenVisit } from "./use-visit.ts";
 import { VisitTicks } from "./visit-ticks.tsx";
@@ -22,7 +22,8 @@ export function Sign({ open }: { open: OpenVisit }) {
     if (!technician.trim()) return setProblem(words.needTechnician);
     if (kind === "signed" && !name.trim()) return setProblem(words.needName);
     keepTechnician(open, technician.trim());
-    const person = kind === "notPresent" ? {} : { name: name.trim(), role: role.trim() };
+    const person: Readonly<Record<string, string>> =
+      kind === "notPresent" ? {} : { name: name.trim(), role: role.trim() };
     open.write({ "answer:signature": { kind, ...person, ...(path && { path }) } });
     go();
   };
@@ -32,7 +33,11 @@ export function Sign({ open }: { open: OpenVisit }) {
       ticks={<VisitTicks steps={steps} here="sign" />}
       back={undoPress(open)}
       middle={photoPress(open, "asLeft")}
-      next={{ label: words.next, hint: name.trim() ? words.signed(name, role) : hint, onPress: () => answer("signed") }}
+      next={{
+        label: words.next,
+        hint: name.trim() ? words.signed(name, role) : hint,
+        onPress: () => answer("signed"),
+      }}
     >
       {open.visit.technician ? null : (
         <TextEntry label={words.technician} value={technician} onChange={setTechnician} />

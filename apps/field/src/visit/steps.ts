@@ -13,8 +13,16 @@ export interface Step {
 }
 
 type PlanItem =
-  | { readonly kind: "once"; readonly id: "ask" | "look" | "judgement" | "work" | "valves" | "sign" | "leave" | "record" }
-  | { readonly kind: "read"; readonly phase: Phase; readonly slots: readonly SlotId[]; readonly afterWork?: boolean };
+  | {
+      readonly kind: "once";
+      readonly id: "ask" | "look" | "judgement" | "work" | "valves" | "sign" | "leave" | "record";
+    }
+  | {
+      readonly kind: "read";
+      readonly phase: Phase;
+      readonly slots: readonly SlotId[];
+      readonly afterWork?: boolean;
+    };
 
 const once = (id: Extract<PlanItem, { kind: "once" }>["id"]): PlanItem => ({ kind: "once", id });
 
@@ -35,7 +43,11 @@ export const PLANS: Readonly<Record<VisitKind, readonly PlanItem[]>> = {
     once("ask"),
     once("look"),
     { kind: "read", phase: "asFound", slots: ["deliveredTds", "tankFullPressure", "waterMeter"] },
-    { kind: "read", phase: "asFound", slots: ["feedTds", "feedTemperature", "chlorineBefore", "chlorineAfter"] },
+    {
+      kind: "read",
+      phase: "asFound",
+      slots: ["feedTds", "feedTemperature", "chlorineBefore", "chlorineAfter"],
+    },
     { kind: "read", phase: "asFound", slots: ["tankAfterPressure"] },
     { kind: "read", phase: "asFound", slots: ["beforeFilterPressure", "afterFilterPressure"] },
     { kind: "read", phase: "asFound", slots: throughTheMembrane },
@@ -55,8 +67,16 @@ export const PLANS: Readonly<Record<VisitKind, readonly PlanItem[]>> = {
     once("ask"),
     once("look"),
     { kind: "read", phase: "asFound", slots: ["deliveredTds", "tankFullPressure", "waterMeter"] },
-    { kind: "read", phase: "asFound", slots: ["feedTds", "feedTemperature", "chlorineBefore", "chlorineAfter"] },
-    { kind: "read", phase: "asFound", slots: ["staticPressure", "beforeFilterPressure", "afterFilterPressure"] },
+    {
+      kind: "read",
+      phase: "asFound",
+      slots: ["feedTds", "feedTemperature", "chlorineBefore", "chlorineAfter"],
+    },
+    {
+      kind: "read",
+      phase: "asFound",
+      slots: ["staticPressure", "beforeFilterPressure", "afterFilterPressure"],
+    },
     { kind: "read", phase: "asFound", slots: throughTheMembrane },
     once("judgement"),
     once("work"),
@@ -66,9 +86,17 @@ export const PLANS: Readonly<Record<VisitKind, readonly PlanItem[]>> = {
   commissioning: [
     once("ask"),
     once("look"),
-    { kind: "read", phase: "asFound", slots: ["feedTds", "feedTemperature", "hardness", "chlorineBefore", "chlorineAfter"] },
+    {
+      kind: "read",
+      phase: "asFound",
+      slots: ["feedTds", "feedTemperature", "hardness", "chlorineBefore", "chlorineAfter"],
+    },
     { kind: "read", phase: "asFound", slots: ["staticPressure", "airCharge", "waterMeter"] },
-    { kind: "read", phase: "asFound", slots: ["beforeFilterPressure", "afterFilterPressure", ...throughTheMembrane] },
+    {
+      kind: "read",
+      phase: "asFound",
+      slots: ["beforeFilterPressure", "afterFilterPressure", ...throughTheMembrane],
+    },
     once("judgement"),
     once("work"),
     ...ending,
@@ -131,7 +159,13 @@ function onceSteps(id: string, visit: KeptVisit, assessment: Assessment): Step[]
       return [ask, { id: "bypass", path: "bypass", done: answers.bypass !== undefined }];
     }
     case "look":
-      return [{ id, path: "look", done: answers.inspection !== undefined || Object.keys(visit.exceptions).length > 0 }];
+      return [
+        {
+          id,
+          path: "look",
+          done: answers.inspection !== undefined || Object.keys(visit.exceptions).length > 0,
+        },
+      ];
     case "work":
       return workSteps(visit, assessment);
     case "valves":

@@ -33,12 +33,28 @@ export function Stopwatch({ open, phase, slot }: StopwatchProps) {
   const kept = visit.readings[phase][slot];
 
   if (startedMs && !stoppedMs) {
-    return <Running startedMs={startedMs} title={slotTitle(slot)} cupL={cupL} expectedS={expectedSeconds(open, slot, cupL)} onStop={() => keep(`${startedMs} ${Date.now()}`)} onAgain={() => keep("")} />;
+    return (
+      <Running
+        startedMs={startedMs}
+        title={slotTitle(slot)}
+        cupL={cupL}
+        expectedS={expectedSeconds(open, slot, cupL)}
+        onStop={() => keep(`${startedMs} ${Date.now()}`)}
+        onAgain={() => keep("")}
+      />
+    );
   }
-  const seconds = startedMs && stoppedMs ? (stoppedMs - startedMs) / 1000 : (kept?.unit === "s" ? kept.value : null);
+  const seconds =
+    startedMs && stoppedMs ? (stoppedMs - startedMs) / 1000 : kept?.unit === "s" ? kept.value : null;
   const take = () => {
     if (seconds === null) return;
-    const reading = makeReading({ slot, raw: seconds.toFixed(1), unit: "s", volumeL: cupL, at: new Date().toISOString() });
+    const reading = makeReading({
+      slot,
+      raw: seconds.toFixed(1),
+      unit: "s",
+      volumeL: cupL,
+      at: new Date().toISOString(),
+    });
     if (reading.kind !== "known") return;
     open.write({ [`reading:${phase}:${slot}`]: { ...reading.value, volumeL: cupL } });
     keep("");
@@ -55,9 +71,23 @@ export function Stopwatch({ open, phase, slot }: StopwatchProps) {
       aside={phase === "asLeft" ? en.phases.asLeft : undefined}
       subtitle={words.slotHint[slot]}
       ticks={<VisitTicks steps={steps} here={`read:${phase}:${slot}`} />}
-      back={seconds === null ? { label: words.visit, to: open.base } : { label: words.again, onPress: () => { keep(""); open.write({ [`reading:${phase}:${slot}`]: null }); } }}
+      back={
+        seconds === null
+          ? { label: words.visit, to: open.base }
+          : {
+              label: words.again,
+              onPress: () => {
+                keep("");
+                open.write({ [`reading:${phase}:${slot}`]: null });
+              },
+            }
+      }
       middle={photoOfReading(open, phase, slot)}
-      next={seconds === null ? { label: words.start, hint: words.startHint, onPress: () => keep(`${Date.now()}`) } : { label: words.next, hint, onPress: take }}
+      next={
+        seconds === null
+          ? { label: words.start, hint: words.startHint, onPress: () => keep(`${Date.now()}`) }
+          : { label: words.next, hint, onPress: take }
+      }
     >
       <div className="band number-band">
         {seconds === null ? (
@@ -65,9 +95,7 @@ export function Stopwatch({ open, phase, slot }: StopwatchProps) {
         ) : (
           <>
             <Numeral text={seconds.toFixed(0)} height={126} name={`${seconds.toFixed(0)} s`} unit="s" />
-            <p className="note">
-              {perMinute?.toFixed(2)} L/min
-            </p>
+            <p className="note">{perMinute?.toFixed(2)} L/min</p>
             <Expectation open={open} slot={slot} cupL={cupL} />
           </>
         )}
@@ -75,7 +103,13 @@ export function Stopwatch({ open, phase, slot }: StopwatchProps) {
       <fieldset className="cups">
         <legend className="unseen">Cup</legend>
         {CUPS_L.map((size) => (
-          <button type="button" key={size} className="choice" aria-pressed={cupL === size} onClick={() => setCupL(size)}>
+          <button
+            type="button"
+            key={size}
+            className="choice"
+            aria-pressed={cupL === size}
+            onClick={() => setCupL(size)}
+          >
             {size < 1 ? `${size * 1000} mL` : `${size} L`}
           </button>
         ))}
@@ -133,9 +167,19 @@ function Running({ startedMs, title, cupL, expectedS, onStop, onAgain }: Running
   const level = (s: number) => `${Math.min(100, (100 * s) / full)}%`;
   return (
     <div className="stopwatch">
-      <button type="button" className="stopwatch-face" onClick={onStop} aria-label={`${words.cupFull}, ${title}`}>
+      <button
+        type="button"
+        className="stopwatch-face"
+        onClick={onStop}
+        aria-label={`${words.cupFull}, ${title}`}
+      >
         <span className="ink" style={{ height: level(seconds) }} />
-        {expectedS ? <span className="interval" style={{ bottom: level(expectedS.low), top: `calc(100% - ${level(expectedS.high)})` }} /> : null}
+        {expectedS ? (
+          <span
+            className="interval"
+            style={{ bottom: level(expectedS.low), top: `calc(100% - ${level(expectedS.high)})` }}
+          />
+        ) : null}
         <span className="stopwatch-number" role="timer" aria-live="off">
           <Numeral text={seconds.toFixed(0)} height={seconds >= 100 ? 186 : 284} />
         </span>

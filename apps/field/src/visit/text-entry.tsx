@@ -13,7 +13,13 @@ export function TextEntry({ label, value, onChange, type = "text" }: TextEntryPr
   return (
     <label className="band entry" htmlFor={id}>
       <span>{label}</span>
-      <input id={id} type={type} value={value} autoComplete="off" onChange={(event) => onChange(event.target.value)} />
+      <input
+        id={id}
+        type={type}
+        value={value}
+        autoComplete="off"
+        onChange={(event) => onChange(event.target.value)}
+      />
     </label>
   );
 }

@@ -3,6 +3,7 @@ import { type FieldValue, type KeptVisit, type UnitFile, unitFile } from "@tapsi
 import { useEffect, useMemo } from "react";
 import type { LiveBook } from "../store/open-book.ts";
 import { useBook } from "../store/use-book.ts";
+import { holdVisitOpen } from "../store/visit-lock.ts";
 import { contextNow } from "./context-now.ts";
 
 /** A visit opened on the screen: its records, its judgement, and the one way to write to it. */
@@ -19,13 +20,9 @@ export interface OpenVisit {
 /** The visit with this id, or undefined when the book has none. Judged again whenever the book changes. */
 export function useVisit(id: string): OpenVisit | undefined {
   const { live, snapshot } = useBook();
-  const { book, revision } = snapshot;
+  const { book } = snapshot;
   const visit = book.visit.get(id);
-  const file = useMemo(
-    // biome-ignore lint/correctness/useExhaustiveDependencies: the revision stands for the whole book
-    () => (visit?.unit ? unitFile(book, visit.unit) : undefined),
-    [book, revision, visit?.unit],
-  );
+  const file = useMemo(() => (visit?.unit ? unitFile(book, visit.unit) : undefined), [book, visit?.unit]);
   const assessment = useMemo(() => (file ? assess(file, id, contextNow(book)) : undefined), [file, id, book]);
   useVisitLock(visit !== undefined && visit.closed !== true);
   if (!visit || !file || !assessment) return undefined;
@@ -35,10 +32,5 @@ export function useVisit(id: string): OpenVisit | undefined {
 
 /** While a visit is open no new version of the app is taken up. */
 function useVisitLock(open: boolean) {
-  useEffect(() => {
-    if (!open || !navigator.locks) return;
-    let release = () => {};
-    void navigator.locks.request("visit-open", { mode: "shared" }, () => new Promise<void>((done) => { release = done; }));
-    return () => release();
-  }, [open]);
+  useEffect(() => (open ? holdVisitOpen() : undefined), [open]);
 }

@@ -16,7 +16,8 @@ const USUAL: ValveStates = { feed: "open", tank: "open", bypass: "shut", sample:
 export function Valves({ open }: { open: OpenVisit }) {
   const { go, hint, steps } = useGoOn(open, "valves");
   const stillBypassed = open.visit.answers.bypass?.decision === "keepBypassed";
-  const states = open.visit.answers.valvesAsLeft ?? (stillBypassed ? { ...USUAL, bypass: "open" as const } : USUAL);
+  const states =
+    open.visit.answers.valvesAsLeft ?? (stillBypassed ? { ...USUAL, bypass: "open" as const } : USUAL);
   const turn = (valve: ValveId) =>
     open.write({ "answer:valvesAsLeft": { ...states, [valve]: states[valve] === "open" ? "shut" : "open" } });
   const keep = () => {
@@ -35,7 +36,13 @@ export function Valves({ open }: { open: OpenVisit }) {
         <p>{words.valvesSeen}</p>
       </Band>
       {(Object.keys(words.valve) as ValveId[]).map((valve) => (
-        <button type="button" key={valve} className="choice valve" data-state={states[valve]} onClick={() => turn(valve)}>
+        <button
+          type="button"
+          key={valve}
+          className="choice valve"
+          data-state={states[valve]}
+          onClick={() => turn(valve)}
+        >
           <span>
             {words.valve[valve]}: <strong>{words[states[valve]]}</strong>
           </span>

@@ -6,7 +6,12 @@ export function VisitTicks({ steps, here }: { steps: readonly Step[]; here: stri
   const width = 358 / Math.max(1, numbers.length);
   const done = numbers.filter((step) => step.done).length;
   return (
-    <svg viewBox="0 0 358 16" preserveAspectRatio="none" role="img" aria-label={`${done} / ${numbers.length}`}>
+    <svg
+      viewBox="0 0 358 16"
+      preserveAspectRatio="none"
+      role="img"
+      aria-label={`${done} / ${numbers.length}`}
+    >
       {numbers.map((step, i) => {
         const current = step.id === here;
         return (

@@ -109,7 +109,8 @@ export const visitWords = {
   back: "Unit",
   toUnit: "To the unit",
   filesShared: "The PDF is on this phone.",
-  pdfFailed: "The PDF could not be made on this phone. The record itself is kept; export it and make the PDF with the command line.",
+  pdfFailed:
+    "The PDF could not be made on this phone. The record itself is kept; export it and make the PDF with the command line.",
   noSuchVisit: "This visit is not in the book on this phone.",
   technician: "Technician",
   needTechnician: "Write your own name once; it is kept for the next visits.",

@@ -20,7 +20,10 @@ export function WorkScreen({ open, task }: { open: OpenVisit; task: string }) {
   const [lot, setLot] = useState(given?.lot ?? "");
   const [reason, setReason] = useState(given?.reason ?? "");
   const answer = (state: "done" | "left") => {
-    const text = state === "done" ? { ...(lot.trim() && { lot: lot.trim() }) } : { ...(reason.trim() && { reason: reason.trim() }) };
+    const text =
+      state === "done"
+        ? { ...(lot.trim() && { lot: lot.trim() }) }
+        : { ...(reason.trim() && { reason: reason.trim() }) };
     open.write({ [`work:${task}`]: { state, ...text, ...(proposed?.part && { part: proposed.part }) } });
     if (task === "setAirCharge" && state === "done") navigate(`${open.base}/read/asLeft/airCharge`);
     else go();
@@ -45,7 +48,12 @@ export function WorkScreen({ open, task }: { open: OpenVisit; task: string }) {
       </Band>
       {task.startsWith("replace:") ? <TextEntry label={words.lot} value={lot} onChange={setLot} /> : null}
       <TextEntry label={words.why} value={reason} onChange={setReason} />
-      <button type="button" className="choice" aria-pressed={given?.state === "left"} onClick={() => answer("left")}>
+      <button
+        type="button"
+        className="choice"
+        aria-pressed={given?.state === "left"}
+        onClick={() => answer("left")}
+      >
         {words.left}
       </button>
     </Screen>

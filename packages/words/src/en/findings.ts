@@ -1,131 +1,92 @@
 import type { Finding } from "@tapside/assessment";
-import type { DecimalSign, FindingWords } from "../messages.ts";
+import type { DecimalSign, FindingWords, Messages } from "../messages.ts";
 import { plainNumber } from "../plain-number.ts";
-import { listed, missingName, quantity, source, unit, verdicts } from "./names.ts";
-import { refusal } from "./refusals.ts";
+import { listed, missing, quantity, source, verdicts } from "./names.ts";
+
+type Detail = Readonly<Record<string, string | number>>;
 
 const TITLES: Readonly<Record<string, string>> = {
   bypassed: "Bypassed",
-  chlorineAfterCarbon: "Chlorine after carbon",
   saltPassage: "Salt passage",
   membraneFlow: "Membrane flow",
-  percentReduction: "Reduction",
+  percentReduction: "Percent reduction",
   recovery: "Recovery",
   filterDrop: "Pre-filter drop",
+  waterlogged: "Tank waterlogged",
   airCharge: "Air charge",
-  waterlogged: "Tank holds water in its air",
+  chlorineAfterCarbon: "Chlorine after carbon",
   delivered: "Delivered",
-  deliveredNoLimit: "Delivered, no limit given",
-  deliveredOverMembrane: "Delivered against membrane",
+  deliveredNoLimit: "Delivered",
+  deliveredOverMembrane: "Tank against membrane",
   feedTds: "Feed water",
   roOptional: "RO is optional here",
-  usableLitres: "Usable water",
-  shutOffPressure: "Shut-off expected at",
-  fillingHours: "Filling time",
+  usableLitres: "Usable litres",
+  shutOffPressure: "Expected shut-off",
+  fillingHours: "Expected filling",
   carbonLeft: "Carbon left",
   feedPressure: "Feed pressure",
 };
 
-/** A finding in words. */
-export function finding(one: Finding, decimalSign: DecimalSign = "."): FindingWords {
-  return {
-    title: title(one),
+const short = plainNumber;
+
+/** A finding in words: what, verdict, why it cannot be told, and its limit with where that comes from. */
+export const finding: Messages["finding"] = (one, sign = ".") => {
+  const detail: Detail = one.detail ?? {};
+  const [id, ofWhat] = one.id.split(":");
+  const words: FindingWords = {
+    title: ofWhat ? `Delivered ${quantity(ofWhat)}` : (TITLES[id ?? ""] ?? one.id),
     verdict: verdicts[one.verdict],
-    limit: limitWords(one, decimalSign),
-    source: one.limit ? sourceWords(one, decimalSign) : "",
-    reason: reason(one, decimalSign),
+    reason: reasonOf(one, detail, sign),
+    limit: limitText(one, sign),
+    source: one.limit ? source(one.limit.source) : "",
   };
-}
-
-function title(one: Finding): string {
-  const known = TITLES[one.id];
-  if (known) return known;
-  const [stem, what] = one.id.split(":");
-  return what ? `${TITLES[stem!] ?? stem}, ${quantity(what)}` : one.id;
-}
-
-function limitWords(one: Finding, sign: DecimalSign): string {
-  const { limit } = one;
-  if (!limit || (limit.low === undefined && limit.high === undefined)) return "";
-  const number = (x: number) => plainNumber(x, sign);
-  const scale = limit.scale ? `, scale ${limit.scale}` : "";
-  const other = one.figure && one.figure.unit !== limit.unit ? ` ${unit(limit.unit)}` : "";
-  return `${range(limit.low, limit.high, number)}${other}${scale}: ${sourceWords(one, sign)}`;
-}
-
-function range(low: number | undefined, high: number | undefined, number: (x: number) => string): string {
-  if (low !== undefined && high !== undefined) return `${number(low)} to ${number(high)}`;
-  return low !== undefined ? `at least ${number(low)}` : `up to ${number(high!)}`;
-}
-
-function sourceWords(one: Finding, sign: DecimalSign): string {
-  const { source: id, detail } = one.limit!;
-  if (id !== "applianceLabel") return source(id);
-  if (typeof detail?.minimum === "number" && typeof detail.less === "number")
-    return `appliance label ${plainNumber(detail.minimum, sign)}, less ${plainNumber(detail.less, sign)}`;
-  return detail?.appliance ? `${detail.appliance} label` : source(id);
-}
-
-function reason(one: Finding, sign: DecimalSign): string {
-  if (one.verdict === "cannotTell") return cannotTell(one);
-  const { detail = {}, verdict } = one;
-  const number = (x: string | number | undefined) =>
-    typeof x === "number" ? plainNumber(x, sign) : String(x ?? "");
-  switch (one.id) {
-    case "bypassed":
-      return detail.name
-        ? `agreed with ${detail.name}, ${detail.role}${detail.until ? `, until ${detail.until}` : ""}`
-        : "ask who agreed";
-    case "roOptional":
-      return one.missing?.length ? `not measured: ${listed(one.missing.map(missingName))}` : "";
-    case "waterlogged":
-      return "less gas than an uncharged tank holds";
-    case "airCharge":
-      return detail.usableAtBest === undefined || verdict !== "outside"
-        ? ""
-        : `set ${number(detail.set)}: ${litres(detail.usable)} becomes ${litres(detail.usableAtBest)} L`;
-    case "membraneFlow":
-    case "saltPassage":
-      return elementReason(one);
-    case "carbonLeft":
-      return carbonReason(one, sign);
-    case "deliveredOverMembrane":
-      if (detail.why === "remineralised") return "minerals or blend added on purpose";
-      return verdict === "outside"
-        ? "tank always near full, or feed gets past"
-        : "1.4 to 1.8 is normal: fills against pressure";
-    case "feedPressure":
-      return verdict === "outside" ? "judge by flow; many good sites run lower" : "";
-    default:
-      return one.figure?.converted ? `converted to scale ${one.figure.scale}` : "";
-  }
-}
-
-const litres = (x: string | number | undefined): string => (typeof x === "number" ? x.toFixed(0) : "?");
-
-const REFERENCES: Readonly<Record<string, string>> = {
-  commissioning: "against its commissioning",
-  firstVisit: "against its first visit",
-  nameplate: "against the nameplate",
+  return words;
 };
 
-function elementReason({ detail = {}, verdict }: Finding): string {
-  if (detail.pattern === "oxidised" && verdict === "outside") return "more flow and more salt: oxidised";
-  const text = REFERENCES[String(detail.reference)] ?? "";
-  return detail.provisional === "yes" && text ? `${text}, provisional` : text;
+function reasonOf(finding: Finding, detail: Detail, sign: DecimalSign): string {
+  if (finding.id === "roOptional")
+    return `at 100 ppm or less the owner decides; not measured: ${listed((finding.missing ?? []).map(quantity))}`;
+  if (finding.id === "bypassed") {
+    return detail.name
+      ? `${detail.name}, ${detail.role}: ${detail.decision === "putInUse" ? "put back in use" : `stays bypassed until ${detail.until ?? "not said"}`}`
+      : "nobody asked yet";
+  }
+  if (finding.missing?.length) return missing({ kind: "missing", missing: finding.missing });
+  if (detail.why === "noPort") return "there is no gauge; a tee and a gauge would tell";
+  if (detail.why === "remineralised")
+    return "a remineraliser or blend valve makes more delivered solids right";
+  if (detail.pattern === "oxidised")
+    return "more flow and more salt together: the pattern of an oxidised element";
+  if (finding.verdict === "cannotTell" && typeof detail.code === "string")
+    return detail.code.replaceAll("-", " ");
+  if (
+    finding.id === "airCharge" &&
+    typeof detail.usable === "number" &&
+    typeof detail.usableAtBest === "number"
+  ) {
+    return `usable ${short(detail.usable, sign)} L; ${short(detail.usableAtBest, sign)} L at the best charge`;
+  }
+  if (finding.id === "waterlogged") return "less gas than the tank can hold: water on the air side";
+  return detail.provisional === "yes" ? "against a provisional baseline" : "";
 }
 
-function carbonReason({ detail = {} }: Finding, sign: DecimalSign): string {
-  const { usedShare, lowM3, highM3 } = detail;
-  if (typeof usedShare === "number" && usedShare > 1)
-    return `${plainNumber(Number(usedShare.toPrecision(2)), sign)} × what it is rated for has passed`;
-  if (typeof lowM3 !== "number" || typeof highM3 !== "number") return "";
-  return `${Math.max(0, lowM3).toFixed(0)} to ${Math.max(0, highM3).toFixed(0)} m³, by chlorine and rating`;
-}
-
-function cannotTell(one: Finding): string {
-  if (one.detail?.why === "noPort") return "there is no gauge; a tee and a gauge would tell";
-  if (one.missing?.length)
-    return `because ${listed(one.missing.map(missingName))} ${one.missing.length > 1 ? "are" : "is"} missing`;
-  return one.detail?.code ? refusal({ code: String(one.detail.code), detail: one.detail }) : "";
+/** "16 to 20 psi: appliance label 20, less 2". */
+function limitText(finding: Finding, sign: DecimalSign): string {
+  const { limit } = finding;
+  if (!limit) return "";
+  const unit = [limit.unit, limit.scale && `scale ${limit.scale}`].filter(Boolean).join(", ");
+  const range =
+    limit.low !== undefined && limit.high !== undefined
+      ? `${short(limit.low, sign)} to ${short(limit.high, sign)}`
+      : limit.high !== undefined
+        ? `up to ${short(limit.high, sign)}`
+        : `at least ${short(limit.low ?? 0, sign)}`;
+  const own = limit.detail ?? {};
+  const label = typeof own.appliance === "string" && own.appliance ? `${own.appliance}: ` : "";
+  const from = typeof own.label === "string" ? own.label : source(limit.source);
+  const minimum =
+    typeof own.minimum === "number"
+      ? ` ${short(own.minimum, sign)}, less ${short(Number(own.less), sign)}`
+      : "";
+  return `${range} ${unit}: ${label}${from}${minimum}`.replace("  ", " ");
 }

@@ -113,6 +113,7 @@ const FIELDS: Readonly<Record<string, string>> = {
   "unit.testTemperatureC": "the nameplate's test temperature",
   "unit.testFeedMgPerL": "the nameplate's test feed",
   "appliance.minimumPressure": "the appliance's minimum pressure",
+  "unit.shutOffRatio": "the shut-off ratio",
   "part.carbon": "a carbon cartridge on record",
   "part.ratedLitres": "the carbon's rated litres",
   "part.meterAtFitting": "the meter reading when the carbon was new",
@@ -136,3 +137,7 @@ export function listed(names: readonly string[]): string {
   if (unique.length < 2) return unique.join("");
   return `${unique.slice(0, -1).join(", ")} and ${unique.at(-1)}`;
 }
+
+/** "cannot tell, because feed TDS and drain flow are missing". */
+export const missing: Messages["missing"] = ({ missing: ids }) =>
+  `cannot tell, because ${listed(ids.slice(0, 3).map(missingName))} ${ids.length > 1 ? "are" : "is"} missing`;

@@ -1,6 +1,28 @@
 import type { Messages } from "../messages.ts";
 
-const TEXTS: Readonly<Record<string, string>> = {
+type Said = string | ((detail: Readonly<Record<string, string | number>>) => string);
+
+const TEXTS: Readonly<Record<string, Said>> = {
+  "nothing-typed": "Type a number.",
+  "two-decimal-marks": "Only one comma or point; leave out the mark for thousands.",
+  "not-a-number": ({ text }) => `"${text}" is not a number: digits and one comma or point.`,
+  "too-long": "Too many digits for a reading.",
+  "unit-not-for-slot": ({ unit }) => `${unit} does not fit here.`,
+  "cup-needs-volume": "Choose the cup first.",
+  "text-has-nul": "This text holds a sign that cannot be kept. Rub it out.",
+  "text-has-half-character": "This text holds half a sign. Rub it out and write it again.",
+  "number-not-finite": "That is not a number.",
+  "file-empty": "The file is empty. Choose the one that was exported.",
+  "file-foreign": "This file was not written by Tapside. Nothing was taken in.",
+  "file-newer": "A newer version wrote this file. Take the new version first; nothing was taken in.",
+  "file-truncated": "The file ends too early. Copy it again; nothing was taken in.",
+  "file-altered": "The file was changed after it was written. Nothing was taken in.",
+  "file-broken": ({ line }) => `Line ${line} of the file cannot be read. Nothing was taken in.`,
+  "change-newer": "A newer version wrote this. Take the new version first.",
+  "id-reused": "The file disagrees with this book about one entry. Nothing was taken in.",
+  "storage-refused": "This phone refuses to keep it. Export now.",
+  "record-altered": "The record was changed after it was frozen.",
+  "record-broken": "The record cannot be read.",
   "unit-unknown": "This unit is not known.",
   "units-differ-in-kind": "These units measure different things.",
   "feed-not-above-zero": "Feed TDS must be above zero.",
@@ -22,7 +44,10 @@ const TEXTS: Readonly<Record<string, string>> = {
   "shut-off-below-air-charge": "The air charge is above the shut-off pressure: the tank cannot fill.",
   "tank-above-feed": "The tank stands above the feed: nothing flows.",
   "no-flow": "Nothing flows at this pressure.",
-  "out-of-range": "A reading is outside what can be calculated.",
+  "out-of-range": ({ low, high, unit, rangeUnit }) =>
+    low === undefined
+      ? "A reading is outside what can be calculated."
+      : `Hardly possible: ${low} to ${high} ${rangeUnit ?? unit} can be.`,
   "nameplate-incomplete": "The nameplate is incomplete.",
   "nameplate-rejection": "The nameplate's rejection is outside 20 to 100 %.",
   "nameplate-recovery": "Drain flow is too small beside permeate flow.",
@@ -32,5 +57,8 @@ const TEXTS: Readonly<Record<string, string>> = {
   "meter-went-back": "The water meter went back: new meter?",
 };
 
-export const refusal: Messages["refusal"] = ({ code }) =>
-  TEXTS[code] ?? `Not possible: ${code.replaceAll("-", " ")}.`;
+export const refusal: Messages["refusal"] = ({ code, detail = {} }) => {
+  const said = TEXTS[code];
+  if (said === undefined) return `Not possible: ${code.replaceAll("-", " ")}.`;
+  return typeof said === "string" ? said : said(detail);
+};

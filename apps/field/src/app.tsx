@@ -1,0 +1,80 @@
+import { lazy, Suspense, useEffect, useState } from "react";
+import { Route, Router, Switch } from "wouter";
+import { useHashLocation } from "wouter/use-hash-location";
+import { ApplianceScreen } from "./screens/appliance.tsx";
+import { BookScreen } from "./screens/book.tsx";
+import { InstrumentScreen, InstrumentsScreen } from "./screens/instruments.tsx";
+import { MoreScreen } from "./screens/more.tsx";
+import { NewVersion } from "./screens/new-version.tsx";
+import { PartScreen } from "./screens/part.tsx";
+import { SettingsScreen } from "./screens/settings.tsx";
+import { SiteScreen } from "./screens/site.tsx";
+import { UnitScreen } from "./screens/unit.tsx";
+import { UnitEditScreen } from "./screens/unit-edit.tsx";
+import { BookProvider, useBook } from "./store/use-book.ts";
+import { bookWords as words } from "./words/book.ts";
+
+const VisitRoutes = lazy(() =>
+  import("./visit/routes.tsx").then((module) => ({ default: module.VisitRoutes })),
+);
+
+const OWN = "tapside";
+export const DEMO = "tapside-demo";
+
+/** Which book is open: one's own, or the demo beside it. */
+function useBookName() {
+  const [name, setName] = useState(() => sessionStorage.getItem("book") ?? OWN);
+  const turnTo = (next: string) => {
+    sessionStorage.setItem("book", next);
+    setName(next);
+  };
+  return { name, turnToDemo: () => turnTo(DEMO), turnToOwn: () => turnTo(OWN) };
+}
+
+export function App() {
+  const { name, turnToDemo, turnToOwn } = useBookName();
+  return (
+    <BookProvider name={name} waiting={<p className="band">{words.opening}</p>}>
+      <Router hook={useHashLocation}>
+        <Hand />
+        <NewVersion />
+        {name === DEMO ? (
+          <button type="button" className="band tint demo-bar" onClick={turnToOwn}>
+            <strong>{words.demoBook}</strong> {words.backToOwn}
+          </button>
+        ) : null}
+        <Suspense fallback={<p className="band">{words.opening}</p>}>
+          <Switch>
+            <Route path="/">
+              <BookScreen onDemo={turnToDemo} isDemo={name === DEMO} />
+            </Route>
+            <Route path="/site/:id">{({ id }) => <SiteScreen id={id} key={id} />}</Route>
+            <Route path="/unit/:id">{({ id }) => <UnitScreen id={id} key={id} />}</Route>
+            <Route path="/unit/:id/edit">{({ id }) => <UnitEditScreen id={id} key={id} />}</Route>
+            <Route path="/part/:id">{({ id }) => <PartScreen id={id} key={id} />}</Route>
+            <Route path="/appliance/:id">{({ id }) => <ApplianceScreen id={id} key={id} />}</Route>
+            <Route path="/instruments" component={InstrumentsScreen} />
+            <Route path="/instrument/:id">{({ id }) => <InstrumentScreen id={id} key={id} />}</Route>
+            <Route path="/settings" component={SettingsScreen} />
+            <Route path="/more">
+              <MoreScreen onDemo={turnToDemo} onOwn={turnToOwn} isDemo={name === DEMO} />
+            </Route>
+            <Route>
+              <VisitRoutes />
+            </Route>
+          </Switch>
+        </Suspense>
+      </Router>
+    </BookProvider>
+  );
+}
+
+/** The thumb zone is mirrored for the left hand. */
+function Hand() {
+  const { snapshot } = useBook();
+  const left = snapshot.book.settings.get("settings")?.leftHand === true;
+  useEffect(() => {
+    document.documentElement.classList.toggle("left-hand", left);
+  }, [left]);
+  return null;
+}

@@ -1,0 +1,57 @@
+import { useLocation } from "wouter";
+import { Band } from "../look/band.tsx";
+import { Form } from "../look/form.tsx";
+import { Screen } from "../look/screen.tsx";
+import { useBook } from "../store/use-book.ts";
+import { bookWords as words } from "../words/book.ts";
+import { Gone } from "./gone.tsx";
+import { undoOrBack } from "./setup-keys.ts";
+import { instrumentSpecs } from "./specs.ts";
+
+/** The instruments in the van. Their accuracy is what every ± on the screen stands on. */
+export function InstrumentsScreen() {
+  const { live, snapshot } = useBook();
+  const [, navigate] = useLocation();
+  const add = () => {
+    const id = live.newId();
+    void live.write("instrument", id, {
+      name: "Meter",
+      kind: "tds",
+      unit: "ppm",
+      scale: "NaCl",
+      usual: true,
+    });
+    navigate(`/instrument/${id}`);
+  };
+  return (
+    <Screen
+      title={words.instruments}
+      back={{ label: words.back, to: "/more" }}
+      next={{ label: words.addInstrument, onPress: add }}
+    >
+      {[...snapshot.book.instrument.values()].map((one) => (
+        <Band key={one.id} press={{ to: `/instrument/${one.id}` }}>
+          <span className="row">
+            <span className="name">{one.name}</span>
+            <span className="note">{[one.unit, one.scale].filter(Boolean).join(", ")}</span>
+          </span>
+        </Band>
+      ))}
+    </Screen>
+  );
+}
+
+export function InstrumentScreen({ id }: { id: string }) {
+  const { live, snapshot } = useBook();
+  const instrument = snapshot.book.instrument.get(id);
+  if (!instrument) return <Gone />;
+  return (
+    <Screen
+      title={instrument.name ?? words.instruments}
+      back={undoOrBack(live, "/instruments")}
+      next={{ label: words.instruments, to: "/instruments" }}
+    >
+      <Form kind="instrument" id={id} specs={instrumentSpecs} />
+    </Screen>
+  );
+}

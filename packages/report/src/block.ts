@@ -1,0 +1,48 @@
+/** The sign beside a number of the record. */
+export type CellMark = "outside" | "tooClose" | "none";
+
+export interface ReadingCell {
+  readonly text: string;
+  readonly mark: CellMark;
+}
+
+export interface ReadingRow {
+  readonly title: string;
+  /** Unit, uncertainty, scale. */
+  readonly note: string;
+  readonly asFound: ReadingCell;
+  readonly asLeft: ReadingCell;
+  readonly limit: string;
+}
+
+/** What a service record is made of: plain data, the same on screen, on paper and in the frozen text. */
+export type Block =
+  | { readonly kind: "heading"; readonly text: string }
+  | { readonly kind: "paragraph"; readonly text: string; readonly strong?: boolean; readonly quiet?: boolean }
+  | {
+      readonly kind: "readings";
+      readonly head: readonly [string, string, string, string];
+      readonly rows: readonly ReadingRow[];
+    }
+  | { readonly kind: "list"; readonly title: string; readonly items: readonly string[] }
+  | { readonly kind: "figure"; readonly svg: string; readonly alt: string; readonly heightPt: number }
+  | { readonly kind: "signature"; readonly text: string; readonly path?: string }
+  | { readonly kind: "newPage" };
+
+/** The content that is frozen: its canonical text carries the mark. */
+export interface RecordContent {
+  readonly version: 1;
+  readonly title: string;
+  readonly subtitle: string;
+  /** Right of the title, top to bottom. */
+  readonly aside: readonly string[];
+  readonly revision: number;
+  readonly unit: string;
+  readonly visit: string;
+  readonly issuedAt: string;
+  readonly inputsMark: string;
+  readonly temperatureForm: string;
+  /** The judgement, rounded at the boundary. */
+  readonly assessment: unknown;
+  readonly blocks: readonly Block[];
+}

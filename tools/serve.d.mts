@@ -1,0 +1,1 @@
+export function serve(options: { readonly port: number; readonly folder?: string }): Promise<number>;
