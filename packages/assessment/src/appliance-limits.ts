@@ -1,5 +1,5 @@
 import { known, missing, type Outcome } from "@tapside/quantities";
-import type { Phase, SlotId, UnitFile } from "@tapside/records";
+import type { Phase, UnitFile } from "@tapside/records";
 import type { Figure, Finding } from "./assessment.ts";
 import { amountOf, inUnit, type PhaseReadings, scaleOf, usable } from "./internal/amounts.ts";
 import { convertTds } from "./internal/tds-scale.ts";

@@ -1,10 +1,12 @@
+import type { Outcome } from "@tapside/quantities";
 import type { UnitFile } from "@tapside/records";
-import type { Assessment, Context, Finding } from "./assessment.ts";
+import type { Assessment, Context, Figures, Finding } from "./assessment.ts";
 import { dueItems } from "./due.ts";
 import { expectedToday } from "./expected.ts";
 import { figuresOf } from "./figures.ts";
 import { findingsOf } from "./findings.ts";
 import { temperatureFormOf } from "./from-records.ts";
+import { finiteRefusal } from "./internal/finite.ts";
 import type { Visit } from "./internal/parts-in-service.ts";
 import { lifeOf } from "./life.ts";
 import { questionsOf } from "./questions.ts";
@@ -17,8 +19,8 @@ import { toRead } from "./to-read.ts";
 export function assess(file: UnitFile, visitId: string, context: Context): Assessment {
   const visit = file.visits.find((one) => one.id === visitId) ?? nothingRead(visitId, file);
   const figures = {
-    asFound: figuresOf(file, visit, "asFound", context),
-    asLeft: figuresOf(file, visit, "asLeft", context),
+    asFound: plain(figuresOf(file, visit, "asFound", context)),
+    asLeft: plain(figuresOf(file, visit, "asLeft", context)),
   };
   const findings = [
     ...findingsOf(file, visit, "asFound", context, figures.asFound),
@@ -33,7 +35,7 @@ export function assess(file: UnitFile, visitId: string, context: Context): Asses
     asOf: context.asOf,
     temperatureForm: temperatureFormOf(file, context),
     figures,
-    expected: expectedToday(file, visit, context),
+    expected: finiteRefusal(expectedToday(file, visit, context)),
     findings,
     questions: questionsOf(file, visit),
     tasks,
@@ -42,6 +44,11 @@ export function assess(file: UnitFile, visitId: string, context: Context): Asses
     toRead: toRead(file, visit, tasks),
   };
 }
+
+const plain = (figures: Figures): Figures =>
+  Object.fromEntries(
+    Object.entries(figures).map(([name, one]) => [name, finiteRefusal(one as Outcome<unknown>)]),
+  ) as unknown as Figures;
 
 const byConsequence = (a: Finding, b: Finding): number =>
   b.consequence - a.consequence || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);

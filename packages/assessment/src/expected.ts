@@ -3,7 +3,10 @@ import type { UnitFile } from "@tapside/records";
 import {
   expectedReadings,
   type Interval,
+  type Scatter,
   type StandardReadings,
+  type Today,
+  type Unit,
   usualScatter,
 } from "@tapside/reverse-osmosis";
 import type { Context, Expected, ExpectedId } from "./assessment.ts";
@@ -20,6 +23,7 @@ import {
 import { amountOf, scaleOf, usable } from "./internal/amounts.ts";
 import { elementId, type Visit } from "./internal/parts-in-service.ts";
 import { phaseReadings, visitsUpTo } from "./internal/phase-readings.ts";
+import { remember } from "./internal/remember.ts";
 import { convertTds } from "./internal/tds-scale.ts";
 import { airChargeKPa } from "./tank-figures.ts";
 
@@ -27,6 +31,12 @@ const FEED_WANDERS_RELATIVE = 0.1;
 const USUAL_CHARGE_KPA = 50;
 /** Element known from its own readings, not from its label. */
 const KNOWN_ELEMENT = { waterRelative: 0.03, saltRelative: 0.07, restrictorRelative: 0.02 } as const;
+
+const ports = remember(
+  (asked: { readonly unit: Unit; readonly today: Today; readonly scatter: Scatter }) =>
+    expectedReadings(asked.unit, asked.today, asked.scatter),
+  20,
+);
 
 type ReadToday = Readonly<Partial<Record<ExpectedId, Expected>>>;
 
@@ -57,8 +67,8 @@ export function expectedToday(file: UnitFile, visit: Visit, context: Context): O
       ...(standing.kind === "known" && { staticFeedKPaGauge: standing.value.value }),
     };
     const scatter = sound.value.ownReadings ? { ...usualScatter, ...KNOWN_ELEMENT } : usualScatter;
-    return mapOutcome(expectedReadings(unit, today, scatter), (ports) =>
-      known(inTradeUnits(ports, file, visit, context)),
+    return mapOutcome(ports({ unit, today, scatter }), (read) =>
+      known(inTradeUnits(read, file, visit, context)),
     );
   });
 }

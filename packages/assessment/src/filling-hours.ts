@@ -1,6 +1,6 @@
 import { known, mapOutcome, type Outcome, type Uncertain } from "@tapside/quantities";
 import type { UnitFile } from "@tapside/records";
-import { filling } from "@tapside/reverse-osmosis";
+import { type Conditions, type FillingOptions, filling, type Unit } from "@tapside/reverse-osmosis";
 import type { Context, Figure } from "./assessment.ts";
 import {
   elementFrom,
@@ -12,8 +12,18 @@ import {
 } from "./from-records.ts";
 import { amountOf, type PhaseReadings } from "./internal/amounts.ts";
 import { finite } from "./internal/finite.ts";
+import { remember } from "./internal/remember.ts";
 
 const FILLING_RELATIVE = 0.12;
+
+const fill = remember(
+  (asked: {
+    readonly unit: Unit;
+    readonly conditions: Omit<Conditions, "tankPressureKPaGauge">;
+    readonly options: FillingOptions;
+  }) => filling(asked.unit, asked.conditions, asked.options),
+  50,
+);
 
 /** Hours to fill the tank from empty to shut-off with this element, charge, water and supply. u 12 %: shut-off ratio and feed wander. */
 export function fillingHours(
@@ -37,15 +47,18 @@ export function fillingHours(
       cartridges: [],
     };
     const standing = amountOf("staticPressure", readings, file);
-    const filled = filling(
+    const filled = fill({
       unit,
-      {
+      conditions: {
         feedPressureKPaGauge: now.value.membranePressureKPaGauge!.value,
         temperatureC: now.value.temperatureC!.value,
         feedMgPerL: now.value.feedMgPerL!.value,
       },
-      { segments: 6, ...(standing.kind === "known" && { staticFeedKPaGauge: standing.value.value }) },
-    );
+      options: {
+        segments: 6,
+        ...(standing.kind === "known" && { staticFeedKPaGauge: standing.value.value }),
+      },
+    });
     return mapOutcome(filled, ({ hours }) =>
       finite(known({ value: hours, u: FILLING_RELATIVE * hours, unit: "h" })),
     );

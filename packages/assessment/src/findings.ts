@@ -199,6 +199,7 @@ function overMembrane({ readings, phase, file, context }: Scene): Finding[] {
   if (tank?.kind !== "known" || membrane?.kind !== "known" || !(membrane.value.value > 0)) return [];
   const ratio = propagate(([d, p]) => d! / p!, [tank.value, membrane.value]);
   const figure: Figure = { ...ratio, unit: "× to waste" };
+  if (!Number.isFinite(ratio.value) || !Number.isFinite(ratio.u)) return [];
   if (file.unit.remineraliser || file.unit.blendValve)
     return [
       {

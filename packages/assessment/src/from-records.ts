@@ -6,6 +6,7 @@ import {
   type Element,
   elementFromNameplate,
   isTemperatureFormId,
+  type Nameplate,
   type Restrictor,
   type StandardReadings,
   type Tank,
@@ -15,6 +16,7 @@ import {
 } from "@tapside/reverse-osmosis";
 import type { Context } from "./assessment.ts";
 import { amountOf, type PhaseReadings } from "./internal/amounts.ts";
+import { remember } from "./internal/remember.ts";
 
 /** Clean pre-filters: 10 kPa at 80 L/h, growing with flow to the 1.3. Common practice, no source; known to about 60 %. */
 export const CLEAN_FILTER = { dropKPa: 10, atLPerH: 80, uRelative: 0.6 } as const;
@@ -105,13 +107,15 @@ export function nameplateAsReadings(file: UnitFile): Outcome<StandardReadings> {
   });
 }
 
+const fitted = remember((plate: Nameplate) => elementFromNameplate(plate), 50);
+
 /** The element whose "label" is a set of readings: commissioning, an earlier visit, or the nameplate itself. */
 export function elementFrom(
   set: StandardReadings,
   file: UnitFile,
   form: TemperatureFormId,
 ): Outcome<Element> {
-  return elementFromNameplate({
+  return fitted({
     permeateLPerH: set.permeateLPerH!.value,
     rejectLPerH: set.drainLPerH!.value,
     rejection: 1 - set.permeateMgPerL!.value / set.feedMgPerL!.value,

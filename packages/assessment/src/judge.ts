@@ -1,6 +1,7 @@
 import { decide, type Outcome } from "@tapside/quantities";
 import type { Phase } from "@tapside/records";
 import type { Figure, Finding } from "./assessment.ts";
+import { finite, finiteRefusal } from "./internal/finite.ts";
 
 type Extra = Pick<Finding, "action" | "detail">;
 
@@ -8,11 +9,12 @@ type Extra = Pick<Finding, "action" | "detail">;
 export function judge(
   id: string,
   phase: Phase,
-  figure: Outcome<Figure>,
+  given: Outcome<Figure>,
   limit: NonNullable<Finding["limit"]>,
   consequence: number,
   extra: Extra = {},
 ): Finding {
+  const figure = finiteRefusal(finite(given));
   if (figure.kind !== "known") return { ...cannotTell(id, phase, figure, consequence), limit };
   const decision = decide(figure.value, limit);
   const { action, ...rest } = extra;

@@ -81,7 +81,7 @@ export function toRead(file: UnitFile, visit: Visit, tasks: readonly Task[]): To
   const bypassed = visit.answers.inUse === "bypassed" && visit.answers.bypass?.decision !== "putInUse";
   const asFound = bypassed ? (["feedTds", "feedTemperature", "waterMeter"] as const) : AS_FOUND[kind];
   const worked = Object.values(visit.work).some((one) => one.state === "done");
-  const air = tasks.some((one) => one.id === "setAirCharge") || visit.work["setAirCharge"]?.state === "done";
+  const air = tasks.some((one) => one.id === "setAirCharge") || visit.work.setAirCharge?.state === "done";
   const asLeft = worked || tasks.length > 0 ? AS_LEFT[kind] : [];
   return [
     ...withStatic(asFound, file, visit).map((slot) => ({ phase: "asFound", slot }) as const),

@@ -8,6 +8,7 @@ import {
   type Uncertain,
 } from "@tapside/quantities";
 import type { Instrument, Kept, Reading, SlotId, TdsScale, UnitFile } from "@tapside/records";
+import { finite } from "./finite.ts";
 import { convertTds, type SolidsColumn } from "./tds-scale.ts";
 
 type Kind = "pressure" | "temperature" | "flow" | "volume" | "solids" | "chlorine" | "hardness" | "meter";
@@ -109,7 +110,13 @@ export const usable = (reading: Reading | undefined): reading is Reading & { rea
   Number.isFinite(reading.value);
 
 /** One reading in coherent units (kPa gauge, °C, L/h, L, mg/L as sodium chloride, m³) with its standard uncertainty. */
-export function amountOf(
+export const amountOf = (
+  slot: SlotId,
+  readings: PhaseReadings,
+  file: Pick<UnitFile, "instruments">,
+): Outcome<Uncertain> => finite(amount(slot, readings, file));
+
+function amount(
   slot: SlotId,
   readings: PhaseReadings,
   file: Pick<UnitFile, "instruments">,
@@ -118,7 +125,8 @@ export function amountOf(
   if (!usable(reading)) return missing(slot);
   if (reading.notDetected)
     return known({ value: reading.value / 2, u: Math.abs(reading.value) / Math.sqrt(12) });
-  if (reading.volumeL !== undefined) return timedFlow(slot, reading.value, reading.volumeL);
+  if (reading.volumeL !== undefined && SLOT_KIND[slot] === "flow")
+    return timedFlow(slot, reading.value, reading.volumeL);
   const { u } = instrumentUncertainty(reading.value, readingAccuracy(slot, reading, file));
   const kind = SLOT_KIND[slot];
   if (kind === "solids") return solids(reading.value, u, columnOf(reading, file));

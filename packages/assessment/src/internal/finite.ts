@@ -6,3 +6,12 @@ export function finite<T extends Uncertain>(outcome: Outcome<T>, code = "not-com
   const { value, u } = outcome.value;
   return Number.isFinite(value) && Number.isFinite(u) ? outcome : refused(code);
 }
+
+/** A refusal without the numbers that are none: absurd readings are named by the code, not by what came of them. */
+export function finiteRefusal<T>(outcome: Outcome<T>): Outcome<T> {
+  if (outcome.kind !== "refused") return outcome;
+  const plain = Object.entries(outcome.detail).filter(
+    ([, one]) => typeof one !== "number" || Number.isFinite(one),
+  );
+  return refused(outcome.code, Object.fromEntries(plain));
+}
