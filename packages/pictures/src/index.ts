@@ -4,5 +4,6 @@ export { type FindingMarkRequest, findingMark } from "./finding-mark.ts";
 export { type LifeStripPoint, type LifeStripRequest, lifeStrip } from "./life-strip.ts";
 export { type BandPart, type LineOfWaterRequest, lineOfWater, type WaterBand } from "./line-of-water.ts";
 export { type DrawnNumeral, type NumeralRequest, numeral, numeralSvg } from "./numeral.ts";
+export { type ReadingRailRequest, readingRail } from "./reading-rail.ts";
 export { squareMark } from "./square-mark.ts";
 export { visitTicks } from "./visit-ticks.ts";
