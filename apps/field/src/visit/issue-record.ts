@@ -1,0 +1,46 @@
+import { assess } from "@tapside/assessment";
+import { freeze, unitFile } from "@tapside/records";
+import { buildRecord, type RecordContent } from "@tapside/report";
+import { en } from "@tapside/words";
+import { contextNow } from "./context-now.ts";
+import { writesAtTheEnd } from "./finish-visit.ts";
+import type { OpenVisit } from "./use-visit.ts";
+
+export interface Issued {
+  readonly content: RecordContent;
+  readonly mark: string;
+}
+
+/** Ends the visit and freezes its service record. A second time makes the next revision. */
+export async function issueRecord(open: OpenVisit): Promise<Issued> {
+  const { live, visit } = open;
+  const issuedAt = new Date().toISOString();
+  if (!visit.closed) await live.writeAll(writesAtTheEnd(open, issuedAt), { undoable: false });
+  const { book } = live.snapshot();
+  const file = unitFile(book, open.file.unit.id)!;
+  const context = contextNow(book);
+  const content = buildRecord({
+    file,
+    visitId: visit.id,
+    assessment: assess(file, visit.id, context),
+    words: en,
+    issuedAt,
+    timeZone: context.timeZone,
+    revision: 1 + recordsOf(open).length,
+  });
+  const { json, mark } = freeze(content);
+  await live.write(
+    "serviceRecord",
+    `${visit.id}:record:${content.revision}`,
+    { visit: visit.id, unit: file.unit.id, revision: content.revision, mark, json, issuedAt },
+    { undoable: false },
+  );
+  await live.closeVisit(visit.id);
+  return { content, mark };
+}
+
+/** The records issued for a visit, oldest first. */
+export const recordsOf = (open: OpenVisit) =>
+  [...open.live.snapshot().book.serviceRecord.values()]
+    .filter((record) => record.visit === open.visit.id)
+    .sort((a, b) => (a.revision ?? 0) - (b.revision ?? 0));
