@@ -1,5 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { assess } from "../../assessment/src/assess.ts";
 import { cautionsOf } from "../../assessment/src/tasks.ts";
+import { context, fileOf, visitOf } from "../../assessment/src/testing/build.ts";
+import { drainAllNight, ordinaryVisit, tasteComplaint } from "../../assessment/src/testing/trials.ts";
 import { en } from "./index.ts";
 
 describe("cautions", () => {
@@ -20,10 +23,31 @@ describe("cautions", () => {
 
 it("names what is missing", () => {
   expect(en.missing({ kind: "missing", missing: ["afterFilterPressure"] })).toBe(
-    "cannot tell, because after filters is missing",
+    "cannot tell, because pressure after the filters is missing",
   );
 });
 
 it("promises and certifies nothing", () => {
   expect(`${en.doesNotTestFor} ${en.localCode}`).not.toMatch(/certif|conform|guarantee|safe to drink/i);
+});
+
+describe("a whole judgement", () => {
+  const empty = fileOf("Mill Hollow infants", {}, [], [visitOf("today", "annual", "2026-11-25", {})]);
+  const files = [ordinaryVisit(), ordinaryVisit("NaCl"), tasteComplaint(), drainAllNight(), empty];
+  it.each(files.map((file) => [file.site.name ?? "", file] as const))(
+    "at %s has words for everything",
+    (_, file) => {
+      const judged = assess(file, "today", context);
+      const sentences = [
+        ...judged.findings.flatMap((one) => Object.values(en.finding(one))),
+        ...judged.questions.map((one) => en.question(one)),
+        ...judged.tasks.flatMap((one) => [en.taskTitle(one.id), en.taskWhy(one)]),
+      ];
+      for (const text of sentences)
+        expect(text.replaceAll("NaCl", "")).not.toMatch(
+          /undefined|NaN|Infinity|[a-z][A-Z]{1}[a-z]|certif|conform/,
+        );
+      for (const one of judged.findings) expect(en.finding(one).title.length).toBeLessThan(36);
+    },
+  );
 });

@@ -2,6 +2,7 @@ import type { Finding } from "@tapside/assessment";
 import type { DecimalSign, FindingWords, Messages } from "../messages.ts";
 import { plainNumber } from "../plain-number.ts";
 import { listed, missing, quantity, source, verdicts } from "./names.ts";
+import { refusal } from "./refusals.ts";
 
 type Detail = Readonly<Record<string, string | number>>;
 
@@ -51,14 +52,14 @@ function reasonOf(finding: Finding, detail: Detail, sign: DecimalSign): string {
       ? `${detail.name}, ${detail.role}: ${detail.decision === "putInUse" ? "put back in use" : `stays bypassed until ${detail.until ?? "not said"}`}`
       : "nobody asked yet";
   }
-  if (finding.missing?.length) return missing({ kind: "missing", missing: finding.missing });
   if (detail.why === "noPort") return "there is no gauge; a tee and a gauge would tell";
+  if (finding.missing?.length) return becauseMissing(finding.missing);
   if (detail.why === "remineralised")
     return "a remineraliser or blend valve makes more delivered solids right";
   if (detail.pattern === "oxidised")
     return "more flow and more salt together: the pattern of an oxidised element";
   if (finding.verdict === "cannotTell" && typeof detail.code === "string")
-    return detail.code.replaceAll("-", " ");
+    return refusal({ code: detail.code, detail });
   if (
     finding.id === "airCharge" &&
     typeof detail.usable === "number" &&
@@ -67,7 +68,40 @@ function reasonOf(finding: Finding, detail: Detail, sign: DecimalSign): string {
     return `usable ${short(detail.usable, sign)} L; ${short(detail.usableAtBest, sign)} L at the best charge`;
   }
   if (finding.id === "waterlogged") return "less gas than the tank can hold: water on the air side";
-  return detail.provisional === "yes" ? "against a provisional baseline" : "";
+  return usualReason(finding, detail, sign);
+}
+
+const becauseMissing = (ids: readonly string[]): string =>
+  missing({ kind: "missing", missing: ids }).replace(/^cannot tell, /, "");
+
+const REFERENCES: Readonly<Record<string, string>> = {
+  commissioning: "against its commissioning",
+  firstVisit: "against its first visit",
+  nameplate: "against the nameplate",
+};
+
+function usualReason(finding: Finding, detail: Detail, sign: DecimalSign): string {
+  switch (finding.id) {
+    case "carbonLeft":
+      return carbonReason(detail, sign);
+    case "deliveredOverMembrane":
+      return finding.verdict === "outside"
+        ? "tank kept near full, or feed gets past"
+        : "1.4 to 1.8 is normal: the tank fills against pressure".replaceAll(".", sign);
+    case "feedPressure":
+      return finding.verdict === "outside" ? "judge by flow: many good sites run lower" : "";
+    default: {
+      const against = REFERENCES[String(detail.reference)] ?? "";
+      return detail.provisional === "yes" ? `${against}, provisional` : against;
+    }
+  }
+}
+
+function carbonReason({ usedShare, lowM3, highM3 }: Detail, sign: DecimalSign): string {
+  if (typeof usedShare === "number" && usedShare > 1)
+    return `${short(Number(usedShare.toPrecision(2)), sign)} × what it is rated for has passed`;
+  if (typeof lowM3 !== "number" || typeof highM3 !== "number") return "";
+  return `${Math.max(0, lowM3).toFixed(0)} to ${Math.max(0, highM3).toFixed(0)} m³, by chlorine and rating`;
 }
 
 /** "16 to 20 psi: appliance label 20, less 2". */

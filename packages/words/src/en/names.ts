@@ -106,6 +106,14 @@ const UNITS: Readonly<Record<string, string>> = { "mg/L CaCO3": "mg/L as CaCO₃
 export const unit = (id: string): string => UNITS[id] ?? id;
 
 const FIELDS: Readonly<Record<string, string>> = {
+  beforeFilterPressure: "pressure before the filters",
+  afterFilterPressure: "pressure after the filters",
+  tankFullPressure: "the tank gauge",
+  tankAfterPressure: "the tank gauge after a draw",
+  permeateTds: "TDS to waste",
+  feedTds: "feed TDS",
+  deliveredTds: "delivered TDS",
+  chlorineBefore: "chlorine in the feed",
   "unit.tankL": "the tank's litres",
   "unit.ratedPermeateLPerH": "the nameplate's permeate flow",
   "unit.ratedRejectionPercent": "the nameplate's rejection",
