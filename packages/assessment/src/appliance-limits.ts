@@ -2,7 +2,7 @@ import { known, missing, type Outcome } from "@tapside/quantities";
 import type { Phase, UnitFile } from "@tapside/records";
 import type { Figure, Finding } from "./assessment.ts";
 import { amountOf, inUnit, type PhaseReadings, scaleOf, usable } from "./internal/amounts.ts";
-import { convertTds } from "./internal/tds-scale.ts";
+import { convertTds, scaleDoubt } from "./internal/tds-scale.ts";
 import { judge } from "./judge.ts";
 
 type KeptLimit = UnitFile["appliances"][number]["limits"][number];
@@ -68,7 +68,8 @@ function delivered(readings: PhaseReadings, file: UnitFile, limit: KeptLimit): O
   const value = convertTds(nacl.value.value, "NaCl", scale);
   const u = nacl.value.value > 0 ? (nacl.value.u * value) / nacl.value.value : nacl.value.u;
   const converted = reading.unit !== "ppm" || scaleOf(reading, file) !== scale;
-  return known({ value, u, unit: "ppm", scale, ...(converted && { converted }) });
+  const doubt = converted ? scaleDoubt(nacl.value.value) * value : 0;
+  return known({ value, u: Math.hypot(u, doubt), unit: "ppm", scale, ...(converted && { converted }) });
 }
 
 /** Delivered water has passed the same carbon. */

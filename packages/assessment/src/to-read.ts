@@ -1,29 +1,10 @@
-import type { Phase, PortId, SlotId, UnitFile, VisitKind } from "@tapside/records";
+import type { Phase, SlotId, UnitFile, VisitKind } from "@tapside/records";
+import { SLOTS } from "@tapside/records";
 import type { Assessment, Task } from "./assessment.ts";
 import { amountOf } from "./internal/amounts.ts";
 import type { Visit } from "./internal/parts-in-service.ts";
 
 type ToRead = Assessment["toRead"];
-
-const PORTS: Readonly<Record<SlotId, PortId>> = {
-  feedTds: "feed",
-  feedTemperature: "feed",
-  chlorineBefore: "feed",
-  chlorineAfter: "afterFilter",
-  staticPressure: "beforeFilter",
-  beforeFilterPressure: "beforeFilter",
-  afterFilterPressure: "afterFilter",
-  permeateFlow: "permeateToWaste",
-  drainFlow: "drain",
-  permeateTds: "permeateToWaste",
-  deliveredTds: "delivered",
-  tankFullPressure: "tank",
-  drawnVolume: "delivered",
-  tankAfterPressure: "tank",
-  airCharge: "tank",
-  waterMeter: "meter",
-  hardness: "feed",
-};
 
 const MEMBRANE: readonly SlotId[] = ["permeateFlow", "drainFlow", "permeateTds"];
 const PRESSURES: readonly SlotId[] = ["beforeFilterPressure", "afterFilterPressure"];
@@ -107,7 +88,7 @@ function withStatic(slots: readonly SlotId[], file: UnitFile, visit: Visit): rea
 }
 
 function wanted(file: UnitFile, visit: Visit, phase: Phase, slot: SlotId): boolean {
-  if (file.unit.portsAbsent?.includes(PORTS[slot])) return false;
+  if (file.unit.portsAbsent?.includes(SLOTS[slot].port)) return false;
   if (visit.readings[phase][slot] !== undefined) return false;
   return !visit.skipped.includes(`${phase}:${slot}`);
 }

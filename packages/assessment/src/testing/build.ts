@@ -3,7 +3,6 @@ import type {
   KeptVisit,
   Part,
   Phase,
-  PortId,
   Reading,
   SlotId,
   TdsScale,
@@ -11,26 +10,7 @@ import type {
   UnitFile,
   VisitKind,
 } from "@tapside/records";
-
-const PORTS: Readonly<Record<SlotId, PortId>> = {
-  feedTds: "feed",
-  feedTemperature: "feed",
-  chlorineBefore: "feed",
-  chlorineAfter: "afterFilter",
-  staticPressure: "beforeFilter",
-  beforeFilterPressure: "beforeFilter",
-  afterFilterPressure: "afterFilter",
-  permeateFlow: "permeateToWaste",
-  drainFlow: "drain",
-  permeateTds: "permeateToWaste",
-  deliveredTds: "delivered",
-  tankFullPressure: "tank",
-  drawnVolume: "delivered",
-  tankAfterPressure: "tank",
-  airCharge: "tank",
-  waterMeter: "meter",
-  hardness: "feed",
-};
+import { SLOTS } from "@tapside/records";
 
 export type Typed = readonly [value: number, unit: string, more?: Partial<Reading>];
 export type TypedReadings = Readonly<Partial<Record<SlotId, Typed>>>;
@@ -47,7 +27,7 @@ const readingsOf = (typed: TypedReadings, at: string): KeptVisit["readings"][Pha
   Object.fromEntries(
     Object.entries(typed).map(([slot, [value, unit, more]]) => [
       slot,
-      { raw: String(value), value, unit, port: PORTS[slot as SlotId], at, ...more },
+      { raw: String(value), value, unit, port: SLOTS[slot as SlotId].port, at, ...more },
     ]),
   );
 
