@@ -1,25 +1,16 @@
-import { converted, known, mapOutcome, type Outcome, propagate } from "@tapside/quantities";
+import { converted, known, mapOutcome } from "@tapside/quantities";
 import type { Phase, SlotId, UnitFile } from "@tapside/records";
-import { applianceLimits } from "./appliance-limits.ts";
 import type { Context, Figure, Figures, Finding } from "./assessment.ts";
 import { elementReference } from "./element-reference.ts";
 import { pressureUnitOf } from "./figures.ts";
-import { amountOf, type PhaseReadings } from "./internal/amounts.ts";
+import { amountOf } from "./internal/amounts.ts";
 import type { Visit } from "./internal/parts-in-service.ts";
 import { phaseReadings } from "./internal/phase-readings.ts";
+import { note, type Scene } from "./internal/scene.ts";
 import { cannotTell, judge } from "./judge.ts";
 import { rulesOf } from "./limits.ts";
 import { applianceMinimumKPa, tankFound } from "./tank-figures.ts";
-import { solidsAsRead } from "./water-figures.ts";
-
-interface Scene {
-  readonly file: UnitFile;
-  readonly visit: Visit;
-  readonly phase: Phase;
-  readonly context: Context;
-  readonly figures: Figures;
-  readonly readings: PhaseReadings;
-}
+import { waterAsLeft, waterFindings } from "./water-findings.ts";
 
 /** Everything judged at one phase, in no order yet. */
 export function findingsOf(
@@ -34,22 +25,16 @@ export function findingsOf(
   const scene = { file, visit, phase, context, figures, readings };
   const asLeftToo = [...element(scene), ...filters(scene), ...air(scene), ...carbonTest(scene)];
   if (phase === "asLeft")
-    return asLeftToo.filter((one) => one.verdict !== "cannotTell").concat(readAsLeft(scene));
+    return asLeftToo.filter((one) => one.verdict !== "cannotTell").concat(waterAsLeft(scene));
   return [
     ...bypass(scene),
     ...asLeftToo,
-    ...water(scene),
+    ...waterFindings(scene),
     ...tank(scene),
     ...carbonLitres(scene),
     ...supply(scene),
   ];
 }
-
-/** Delivered water as left is judged only when it was read again. */
-const readAsLeft = ({ readings, phase, file }: Scene) =>
-  readings.deliveredTds
-    ? applianceLimits(readings, phase, file).filter((one) => one.verdict !== "cannotTell")
-    : [];
 
 function bypass({ visit, phase }: Scene): Finding[] {
   if (visit.answers.inUse !== "bypassed") return [];
@@ -100,16 +85,6 @@ function element({ file, visit, phase, context, figures }: Scene): Finding[] {
     ...note("recovery", phase, figures.recovery),
   ];
 }
-
-const note = (
-  id: string,
-  phase: Phase,
-  figure: Outcome<Figure>,
-  detail: Finding["detail"] = {},
-): Finding[] =>
-  figure.kind === "known"
-    ? [{ id, phase, verdict: "information", figure: figure.value, consequence: 2, detail }]
-    : [];
 
 function filters({ phase, context, figures, file }: Scene): Finding[] {
   const absent = file.unit.portsAbsent ?? [];
@@ -179,62 +154,6 @@ function carbonTest({ readings, phase, file, context }: Scene): Finding[] {
   if (!reading?.notDetected || !(reading.value! <= limit.high) || found.verdict === "cannotTell")
     return [found];
   return [{ ...found, verdict: "within", distance: -1, rule: "not-detected", consequence: 9 }];
-}
-
-function water(scene: Scene): Finding[] {
-  const { readings, phase, file, context } = scene;
-  const limits = applianceLimits(readings, phase, file);
-  const delivered = solidsAsRead("deliveredTds", readings, file);
-  const unjudged = limits.some((one) => one.id === "delivered")
-    ? []
-    : note("deliveredNoLimit", phase, delivered);
-  return [...limits, ...unjudged, ...overMembrane(scene), ...optional(readings, phase, file, context)];
-}
-
-/** Water from the tank is normally 1.4 to 1.8 times the permeate to waste: most filling happens against pressure. */
-function overMembrane({ readings, phase, file, context }: Scene): Finding[] {
-  const [tank, membrane] = (["deliveredTds", "permeateTds"] as const).map((slot) =>
-    amountOf(slot, readings, file),
-  );
-  if (tank?.kind !== "known" || membrane?.kind !== "known" || !(membrane.value.value > 0)) return [];
-  const ratio = propagate(([d, p]) => d! / p!, [tank.value, membrane.value]);
-  const figure: Figure = { ...ratio, unit: "× to waste" };
-  if (!Number.isFinite(ratio.value) || !Number.isFinite(ratio.u)) return [];
-  if (file.unit.remineraliser || file.unit.blendValve)
-    return [
-      {
-        id: "deliveredOverMembrane",
-        phase,
-        verdict: "information",
-        figure,
-        consequence: 2,
-        detail: { why: "remineralised" },
-      },
-    ];
-  return [judge("deliveredOverMembrane", phase, known(figure), rulesOf(context).deliveredOverMembrane, 55)];
-}
-
-const NOT_IN_TDS: readonly string[] = ["hardness", "chloride", "alkalinity", "silica", "pH"];
-
-function optional(readings: PhaseReadings, phase: Phase, file: UnitFile, context: Context): Finding[] {
-  const feed = solidsAsRead("feedTds", readings, file);
-  const limit = rulesOf(context).optionalFeedTds;
-  if (feed.kind !== "known") return [cannotTell("feedTds", phase, feed, 20)];
-  if (feed.value.value > limit.high) return note("feedTds", phase, feed);
-  const notMeasured = NOT_IN_TDS.filter((one) => one !== "hardness" || readings.hardness === undefined);
-  if (!readings.chlorineBefore) notMeasured.push("chlorine");
-  const scale = feed.value.scale ?? "NaCl";
-  return [
-    {
-      id: "roOptional",
-      phase,
-      verdict: "information",
-      figure: feed.value,
-      limit: { ...limit, scale },
-      missing: notMeasured,
-      consequence: 50,
-    },
-  ];
 }
 
 function tank({ figures, phase }: Scene): Finding[] {

@@ -1,0 +1,72 @@
+import { known, propagate } from "@tapside/quantities";
+import type { Phase, UnitFile } from "@tapside/records";
+import { applianceLimits } from "./appliance-limits.ts";
+import type { Context, Figure, Finding } from "./assessment.ts";
+import { amountOf, type PhaseReadings } from "./internal/amounts.ts";
+import { note, type Scene } from "./internal/scene.ts";
+import { cannotTell, judge } from "./judge.ts";
+import { rulesOf } from "./limits.ts";
+import { solidsAsRead } from "./water-figures.ts";
+
+/** Delivered water as left is judged only when it was read again. */
+export const waterAsLeft = ({ readings, phase, file }: Scene) =>
+  readings.deliveredTds
+    ? applianceLimits(readings, phase, file).filter((one) => one.verdict !== "cannotTell")
+    : [];
+
+/** Delivered water against every limit and against the membrane; feed water that needs no RO. */
+export function waterFindings(scene: Scene): Finding[] {
+  const { readings, phase, file, context } = scene;
+  const limits = applianceLimits(readings, phase, file);
+  const delivered = solidsAsRead("deliveredTds", readings, file);
+  const unjudged = limits.some((one) => one.id === "delivered")
+    ? []
+    : note("deliveredNoLimit", phase, delivered);
+  return [...limits, ...unjudged, ...overMembrane(scene), ...optional(readings, phase, file, context)];
+}
+
+/** Water from the tank is normally 1.4 to 1.8 times the permeate to waste: most filling happens against pressure. */
+function overMembrane({ readings, phase, file, context }: Scene): Finding[] {
+  const [tank, membrane] = (["deliveredTds", "permeateTds"] as const).map((slot) =>
+    amountOf(slot, readings, file),
+  );
+  if (tank?.kind !== "known" || membrane?.kind !== "known" || !(membrane.value.value > 0)) return [];
+  const ratio = propagate(([d, p]) => d! / p!, [tank.value, membrane.value]);
+  const figure: Figure = { ...ratio, unit: "× to waste" };
+  if (!Number.isFinite(ratio.value) || !Number.isFinite(ratio.u)) return [];
+  if (file.unit.remineraliser || file.unit.blendValve)
+    return [
+      {
+        id: "deliveredOverMembrane",
+        phase,
+        verdict: "information",
+        figure,
+        consequence: 2,
+        detail: { why: "remineralised" },
+      },
+    ];
+  return [judge("deliveredOverMembrane", phase, known(figure), rulesOf(context).deliveredOverMembrane, 55)];
+}
+
+const NOT_IN_TDS: readonly string[] = ["hardness", "chloride", "alkalinity", "silica", "pH"];
+
+function optional(readings: PhaseReadings, phase: Phase, file: UnitFile, context: Context): Finding[] {
+  const feed = solidsAsRead("feedTds", readings, file);
+  const limit = rulesOf(context).optionalFeedTds;
+  if (feed.kind !== "known") return [cannotTell("feedTds", phase, feed, 20)];
+  if (feed.value.value > limit.high) return note("feedTds", phase, feed);
+  const notMeasured = NOT_IN_TDS.filter((one) => one !== "hardness" || readings.hardness === undefined);
+  if (!readings.chlorineBefore) notMeasured.push("chlorine");
+  const scale = feed.value.scale ?? "NaCl";
+  return [
+    {
+      id: "roOptional",
+      phase,
+      verdict: "information",
+      figure: feed.value,
+      limit: { ...limit, scale },
+      missing: notMeasured,
+      consequence: 50,
+    },
+  ];
+}
