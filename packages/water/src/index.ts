@@ -8,6 +8,12 @@ export {
 } from "./analysis.ts";
 export { type BoiledDown, type Boiling, boilDown } from "./boil.ts";
 export { linearFactor, naturalWaterFactor20, naturalWaterFactor25 } from "./compensation.ts";
+export {
+  type CompletionOptions,
+  completeWater,
+  type FieldReadings,
+  READING_UNCERTAINTY,
+} from "./complete.ts";
 export { conductivity, conductivityAt25, limitingConductivity } from "./conductivity.ts";
 export { type EquilibriumId, logK } from "./constants.ts";
 export {
@@ -30,6 +36,7 @@ export {
 } from "./hardness.ts";
 export { heatClosed } from "./heat.ts";
 export { createIndexMeter, type IndexMeter } from "./index-meter.ts";
+export { seededUniform } from "./internal/seeded.ts";
 export {
   type LangelierInput,
   type LangelierVariant,
@@ -38,6 +45,9 @@ export {
 } from "./langelier.ts";
 export { blend, type MixPart, mix } from "./mix.ts";
 export { type PrecipitationPotential, precipitationPotential } from "./precipitation.ts";
+export { type PriorComponent, priorFromWaters, type RealWater, realWaterPrior, realWaters } from "./prior.ts";
+export { quantile } from "./quantile.ts";
+export { calciteSaturationAt } from "./saturation-at.ts";
 export { type SilicaForm, silicaSolubility } from "./silica-solubility.ts";
 export { speciate, speciateConserved } from "./speciate.ts";
 export { type Rejections, type SplitStreams, splitStream } from "./split.ts";

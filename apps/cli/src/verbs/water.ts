@@ -1,5 +1,6 @@
 import type { RowVerb } from "./row-verb.ts";
 import { waterBoilVerb } from "./water-boil.ts";
+import { waterCompleteVerb } from "./water-complete.ts";
 import { waterDegasVerb } from "./water-degas.ts";
 import { waterHeatVerb } from "./water-heat.ts";
 import { waterMixVerb } from "./water-mix.ts";
@@ -14,4 +15,5 @@ export const waterVerbs: Readonly<Record<string, RowVerb>> = {
   "water degas": waterDegasVerb,
   "water split": waterSplitVerb,
   "water boil": waterBoilVerb,
+  "water complete": waterCompleteVerb,
 };

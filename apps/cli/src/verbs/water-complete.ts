@@ -1,0 +1,85 @@
+import { known, mapOutcome, missing, type Outcome, refused } from "@tapside/quantities";
+import {
+  CONSTITUENTS,
+  type ConstituentId,
+  calciteSaturationAt,
+  completeWater,
+  type FieldReadings,
+  quantile,
+  seededUniform,
+  type WaterAnalysis,
+} from "@tapside/water";
+import type { RowVerb } from "./row-verb.ts";
+import { type Cells, cell, shown } from "./water-input.ts";
+
+const LEVELS = [
+  ["p05", 0.05],
+  ["p50", 0.5],
+  ["p95", 0.95],
+] as const;
+const QUANTITIES = [...CONSTITUENTS.map((id) => `${id}_mg`), "Alk_CaCO3_mg", "pH", "SI_calcite_90"];
+const SAMPLES = 400;
+const SEED = 90;
+
+const READING_COLUMNS = {
+  temperatureC: "T_C",
+  pH: "pH",
+  alkalinityMgPerLCaCO3: "Alk_CaCO3_mg",
+  hardnessMgPerLCaCO3: "hardness_CaCO3_mg",
+  ec25UsPerCm: "EC25_uScm",
+  tdsMgPerL: "TDS_mg",
+} as const;
+
+/** Whatever the row holds; blanks are what is asked for. */
+function readingsOf(input: Cells): Outcome<FieldReadings> {
+  const readings: Record<string, number> = {};
+  const ions: Partial<Record<ConstituentId, number>> = {};
+  for (const [name, column] of Object.entries(READING_COLUMNS)) {
+    const value = cell(input, column);
+    if (Number.isNaN(value)) return refused("not-a-number", { column });
+    if (value !== undefined) readings[name] = value;
+  }
+  for (const id of CONSTITUENTS) {
+    const value = cell(input, `${id}_mg`);
+    if (Number.isNaN(value)) return refused("not-a-number", { column: `${id}_mg` });
+    if (value !== undefined) ions[id] = value;
+  }
+  if (Object.keys(readings).length + Object.keys(ions).length === 0)
+    return missing(...Object.values(READING_COLUMNS));
+  return known({ ...readings, ions });
+}
+
+function valuesOf(quantity: string, samples: readonly WaterAnalysis[]): number[] {
+  if (quantity === "pH") return samples.map((water) => water.pH);
+  if (quantity === "Alk_CaCO3_mg") return samples.map((water) => water.alkalinityMgPerLCaCO3);
+  if (quantity !== "SI_calcite_90")
+    return samples.map((water) => water.ions[quantity.slice(0, -3) as ConstituentId] ?? 0);
+  return samples
+    .map((water) => calciteSaturationAt(water, 90))
+    .flatMap((outcome) =>
+      outcome.kind === "known" && Number.isFinite(outcome.value) ? [outcome.value] : [],
+    );
+}
+
+function intervals(samples: readonly WaterAnalysis[]): Record<string, number | string> {
+  const out: Record<string, number | string> = {};
+  for (const quantity of QUANTITIES) {
+    const values = valuesOf(quantity, samples);
+    for (const [level, probability] of LEVELS)
+      out[`${quantity}_${level}`] = values.length > 0 ? shown(quantile(values, probability)) : "";
+  }
+  return out;
+}
+
+/** A water completed from whatever was read: 5, 50 and 95 % of every ion and of the calcite index at 90 °C. */
+export const waterCompleteVerb: RowVerb = {
+  summary:
+    "one set of readings a row completed to a water: p05, p50, p95 of every ion and of SI calcite at 90 °C",
+  columns: QUANTITIES.flatMap((quantity) => LEVELS.map(([level]) => `${quantity}_${level}`)),
+  row: (input) =>
+    mapOutcome(readingsOf(input), (readings) =>
+      mapOutcome(completeWater(readings, { random: seededUniform(SEED), samples: SAMPLES }), (samples) =>
+        known(intervals(samples)),
+      ),
+    ),
+};

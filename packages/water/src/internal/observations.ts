@@ -1,0 +1,122 @@
+import { conductivityOfIons, limitingConductivity } from "../conductivity.ts";
+import { COORDINATES, type CoordinateId, DIMENSIONS, MG_PER_UNIT } from "../prior.ts";
+
+/** Something seen of a water: its value, its standard uncertainty, and how it follows from the coordinates. */
+export interface Observation {
+  readonly value: number;
+  readonly sd: number;
+  /** Answers g(y) and writes its gradient. */
+  readonly of: (y: Float64Array, gradient: Float64Array) => number;
+}
+
+const place = (id: CoordinateId) => COORDINATES.indexOf(id);
+
+/** One coordinate seen directly. */
+export const seen = (id: CoordinateId, value: number, sd: number): Observation => ({
+  value,
+  sd,
+  of: (y, gradient) => {
+    gradient.fill(0);
+    gradient[place(id)] = 1;
+    return y[place(id)]!;
+  },
+});
+
+/** ln Σ w e^y over some coordinates. */
+const lnSum = (y: Float64Array, weights: Float64Array, gradient: Float64Array, sign: number): number => {
+  let sum = 1e-12;
+  for (let i = 0; i < DIMENSIONS; i++) if (weights[i]! > 0) sum += weights[i]! * Math.exp(y[i]!);
+  for (let i = 0; i < DIMENSIONS; i++)
+    if (weights[i]! > 0) gradient[i]! += (sign * weights[i]! * Math.exp(y[i]!)) / sum;
+  return Math.log(sum);
+};
+
+const weightsOf = (given: Partial<Record<CoordinateId, number>>) =>
+  Float64Array.from(COORDINATES, (id) => given[id] ?? 0);
+
+const sumSeen = (value: number, sd: number, weights: Float64Array): Observation => ({
+  value,
+  sd,
+  of: (y, gradient) => {
+    gradient.fill(0);
+    return lnSum(y, weights, gradient, 1);
+  },
+});
+
+/** Total hardness, ln of meq/L. */
+export const hardnessSeen = (mgPerLCaCO3: number, sd: number): Observation =>
+  sumSeen(Math.log(mgPerLCaCO3 / 50.05), sd, weightsOf({ Ca: 1, Mg: 1 }));
+
+/** Dissolved solids by evaporation: sum of constituents, bicarbonate counted half. */
+export const tdsSeen = (mgPerL: number, sd: number): Observation => {
+  const weights = Float64Array.from(COORDINATES, (id, i) =>
+    id === "pH" || id === "temperatureC" ? 0 : id === "Alk" ? 61.017 * 0.4917 : MG_PER_UNIT[i]!,
+  );
+  return sumSeen(Math.log(mgPerL), sd, weights);
+};
+
+const CATIONS = weightsOf({ Ca: 1, Mg: 1, Na: 1, K: 1 });
+const ANIONS = weightsOf({ Alk: 1, Cl: 1, SO4: 1, NO3: 1, F: 1 });
+
+/** ln(cations/anions) = 0. */
+export const chargeBalance = (sd: number): Observation => ({
+  value: 0,
+  sd,
+  of: (y, gradient) => {
+    gradient.fill(0);
+    return lnSum(y, CATIONS, gradient, 1) - lnSum(y, ANIONS, gradient, -1);
+  },
+});
+
+const CONDUCTING = ["Ca", "Mg", "Na", "K", "Alk", "Cl", "SO4", "NO3", "F"] as const;
+const VALENCE = { Ca: 2, Mg: 2, Na: 1, K: 1, Alk: 1, Cl: 1, SO4: 2, NO3: 1, F: 1 } as const;
+const LIMITING = CONDUCTING.map((id) => limitingConductivity(id === "Alk" ? "HCO3" : id, 25));
+
+/** Conditional association of calcium and magnesium with sulfate, a round figure for fresh waters, kg/mol. */
+const SULFATE_PAIRING = 60;
+
+/** Conductivity at 25 °C, µS/cm, from the coordinates: McCleskey's ions with calcium and magnesium sulfate pairs taken off. */
+export function conductivityOfCoordinates(y: Float64Array): number {
+  const molal: Partial<Record<(typeof CONDUCTING)[number], number>> = {};
+  let strength = 0;
+  for (const id of CONDUCTING) {
+    const m = Math.exp(y[place(id)]!) / 1000 / VALENCE[id];
+    molal[id] = m;
+    strength += 0.5 * m * VALENCE[id] ** 2;
+  }
+  const divalent = molal.Ca! + molal.Mg!;
+  const paired = molal.SO4! * (1 - 1 / (1 + SULFATE_PAIRING * divalent));
+  const left = 1 - Math.min(paired / Math.max(divalent, 1e-12), 0.9);
+  return conductivityOfIons(
+    {
+      Ca: molal.Ca! * left,
+      Mg: molal.Mg! * left,
+      Na: molal.Na!,
+      K: molal.K!,
+      Cl: molal.Cl!,
+      SO4: molal.SO4! - paired,
+      NO3: molal.NO3!,
+      F: molal.F!,
+      HCO3: molal.Alk!,
+    },
+    Math.max(strength - 4 * paired, 0),
+    25,
+  );
+}
+
+/** Conductivity at 25 °C, ln of µS/cm. */
+export const conductivitySeen = (ec25UsPerCm: number, sd: number): Observation => ({
+  value: Math.log(ec25UsPerCm),
+  sd,
+  of: (y, gradient) => {
+    gradient.fill(0);
+    let sum = 1e-12;
+    CONDUCTING.forEach((id, i) => {
+      const part = (LIMITING[i]! / VALENCE[id]) * Math.exp(y[place(id)]!);
+      gradient[place(id)] = part;
+      sum += part;
+    });
+    for (let i = 0; i < DIMENSIONS; i++) gradient[i]! /= sum;
+    return Math.log(Math.max(conductivityOfCoordinates(y), 1e-6));
+  },
+});
