@@ -51,5 +51,13 @@ export { calciteSaturationAt } from "./saturation-at.ts";
 export { type SilicaForm, silicaSolubility } from "./silica-solubility.ts";
 export { speciate, speciateConserved } from "./speciate.ts";
 export { type Rejections, type SplitStreams, splitStream } from "./split.ts";
+export {
+  type BlendAnswer,
+  blendRange,
+  type LimitAnswer,
+  type PropertyId,
+  suits,
+  type WaterLimit,
+} from "./suits.ts";
 export { convertTdsScale, ec25FromTds, type ScaleReading, type TdsScale, tdsOnScale } from "./tds-scale.ts";
 export type { SaturationIndices, SpeciesId, Water } from "./water.ts";
