@@ -6,6 +6,12 @@ export {
   MOLAR_MASS,
   type WaterAnalysis,
 } from "./analysis.ts";
+export {
+  type AnalysisQuality,
+  analysisQuality,
+  chargeImbalancePercent,
+  type UnitSuspicion,
+} from "./analysis-quality.ts";
 export { type BoiledDown, type Boiling, boilDown } from "./boil.ts";
 export { linearFactor, naturalWaterFactor20, naturalWaterFactor25 } from "./compensation.ts";
 export {
@@ -44,6 +50,7 @@ export {
   simplifiedSaturationPh,
 } from "./langelier.ts";
 export { blend, type MixPart, mix } from "./mix.ts";
+export { mostTellingReadings, type TellingReading } from "./most-telling.ts";
 export { type PrecipitationPotential, precipitationPotential } from "./precipitation.ts";
 export { type PriorComponent, priorFromWaters, type RealWater, realWaterPrior, realWaters } from "./prior.ts";
 export { quantile } from "./quantile.ts";

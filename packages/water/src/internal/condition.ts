@@ -2,7 +2,7 @@ import { DIMENSIONS, type PriorComponent } from "../prior.ts";
 import { cholesky, forwardSubstitute, solveCholesky } from "./linear.ts";
 import type { Observation } from "./observations.ts";
 
-const ROUNDS = 14;
+const ROUNDS = 10;
 const N = DIMENSIONS;
 
 /** Workspace for conditioning one bell on a set of observations. */
@@ -68,7 +68,7 @@ export function createConditioner(
     for (let round = 0; round < ROUNDS && m > 0; round++) {
       linearise(y, y0, disturbance);
       solveCholesky(factor, m, residual);
-      const pace = round < 6 ? 1 : 0.6;
+      const pace = round < 5 ? 1 : 0.6;
       let moved = 0;
       for (let i = 0; i < N; i++) {
         let target = y0[i]!;
@@ -77,7 +77,7 @@ export function createConditioner(
         moved = Math.max(moved, Math.abs(step));
         y[i]! += step;
       }
-      if (moved < 1e-4) break;
+      if (moved < 2e-3) break;
     }
     return misfit(y, disturbance);
   };
