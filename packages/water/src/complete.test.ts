@@ -52,7 +52,7 @@ function judge(held: readonly RealWater[], others: readonly RealWater[], step: n
   const rows = held.map((water, i) => {
     const outcome = completeWater(LADDER[step]!(water), {
       random: seededUniform(i + 1),
-      samples: 120,
+      samples: 80,
       prior,
     });
     if (outcome.kind !== "known") throw new Error(JSON.stringify(outcome));

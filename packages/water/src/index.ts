@@ -53,6 +53,13 @@ export { blend, type MixPart, mix } from "./mix.ts";
 export { mostTellingReadings, type TellingReading } from "./most-telling.ts";
 export { type PrecipitationPotential, precipitationPotential } from "./precipitation.ts";
 export { type PriorComponent, priorFromWaters, type RealWater, realWaterPrior, realWaters } from "./prior.ts";
+export {
+  COFFEE_LIMITS,
+  COPPER_BRAZING_LIMITS,
+  STEAM_LIMITS,
+  type SteelGrade,
+  steelChlorideLimit,
+} from "./published-limits.ts";
 export { quantile } from "./quantile.ts";
 export { calciteSaturationAt } from "./saturation-at.ts";
 export { type SilicaForm, silicaSolubility } from "./silica-solubility.ts";
