@@ -6,12 +6,7 @@ export default defineConfig({
       {
         test: {
           name: "unit",
-          include: [
-            "packages/**/*.test.ts",
-            "apps/**/*.test.ts",
-            "tests/**/*.test.ts",
-            "tools/**/*.test.ts",
-          ],
+          include: ["packages/**/*.test.ts", "apps/**/*.test.ts", "tests/**/*.test.ts", "tools/**/*.test.ts"],
           environment: "node",
         },
       },
@@ -22,7 +17,7 @@ export default defineConfig({
           environment: "node",
           fileParallelism: false,
           testTimeout: 120_000,
-          hookTimeout: 120_000,
+          hookTimeout: 60_000,
           globalSetup: ["apps/field/journeys/serve.ts"],
         },
       },

@@ -1,1 +1,4 @@
-export function serve(options: { readonly port: number; readonly folder?: string }): Promise<number>;
+export function serve(options: {
+  readonly port: number;
+  readonly folder?: string;
+}): Promise<{ readonly port: number; close(): void }>;

@@ -23,7 +23,7 @@ function fileFor(folder, url) {
   return file.startsWith(folder) && existsSync(file) && statSync(file).isFile() ? file : undefined;
 }
 
-/** Serves the built app; resolves to the port taken, the next free one when the wanted one is not. */
+/** Serves the built app; resolves to the port taken (the next free one when the wanted one is not) and a way to stop. */
 export function serve({ port, folder = join(root, "apps/field/dist") }) {
   const server = createServer((request, response) => {
     let file;
@@ -47,7 +47,7 @@ export function serve({ port, folder = join(root, "apps/field/dist") }) {
       );
       server.listen(wanted, () => {
         server.removeAllListeners("error");
-        resolve(server.address().port);
+        resolve({ port: server.address().port, close: () => server.close() });
       });
     };
     listen(port);

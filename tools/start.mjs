@@ -3,7 +3,7 @@ import { serve } from "./serve.mjs";
 
 ensureInstalled();
 ensureApp();
-const port = await serve({ port: Number(process.env.PORT ?? 4173) });
+const { port } = await serve({ port: Number(process.env.PORT ?? 4173) });
 console.log(`Tapside is at http://localhost:${port}/`);
 console.log(
   "Open it once with a signal; afterwards it works without. A demo book is one tap away. Ctrl+C stops.",

@@ -43,6 +43,7 @@ export async function pickUpPhone(options: { dark?: boolean; width?: number } = 
     acceptDownloads: true,
   });
   const page = await context.newPage();
+  page.setDefaultTimeout(8000);
   const errors: string[] = [];
   page.on("pageerror", (error) => errors.push(String(error)));
   page.on("console", (message) => message.type() === "error" && errors.push(message.text()));

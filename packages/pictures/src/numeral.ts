@@ -83,7 +83,7 @@ export function numeral(request: NumeralRequest): DrawnNumeral {
 export function numeralSvg(request: NumeralRequest & { readonly label: string }): string {
   const { svg, widthPx } = numeral(request);
   const height = round(request.heightPx * (request.text.includes(",") ? 1.2 : 1));
-  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${Math.max(1, widthPx)} ${height}" width="${Math.max(1, widthPx)}" height="${height}" role="img" aria-label="${escapeText(request.label)}">${svg}</svg>`;
+  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${Math.max(1, widthPx)} ${height}" width="${Math.max(1, widthPx)}" height="${height}" overflow="visible" role="img" aria-label="${escapeText(request.label)}">${svg}</svg>`;
 }
 
 const round = (x: number) => Math.round(x * 100) / 100;

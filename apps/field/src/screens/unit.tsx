@@ -50,7 +50,7 @@ export function UnitScreen({ id }: { id: string }) {
       {open ? null : (
         <>
           <Band tint press={{ onPress: () => setChoosing(!choosing) }}>
-            {words.startVisit}: {choosing ? "▴" : "▾"}
+            {words.otherKind} {choosing ? "▴" : "▾"}
           </Band>
           {choosing
             ? (Object.keys(words.kinds) as VisitKind[]).map((kind) => (

@@ -33,6 +33,7 @@ export function Keypad({ onKey, onEnter, decimalSign }: KeypadProps) {
         <button
           type="button"
           key={key}
+          data-key={key}
           className={key === "rubOut" ? "key rub" : "key"}
           onClick={() => onKey(key)}
         >

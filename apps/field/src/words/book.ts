@@ -44,6 +44,7 @@ export const bookWords = {
   remove: "Take out of the book",
   retired: "taken out",
   startVisit: "Start visit",
+  otherKind: "Another kind of visit",
   goOn: "Go on",
   openVisit: "the visit is open",
   annual: "annual",
