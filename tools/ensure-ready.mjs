@@ -1,7 +1,7 @@
 // Brings the tree into a state that can run, doing only what is missing. Plain Node, no dependency: it runs before any is installed.
 import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
-import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 
@@ -34,13 +34,75 @@ export function run(command, args, why, env = {}) {
   process.exit(status ?? 1);
 }
 
-/** Installs the dependencies when the lock file or Node's ABI changed since the last time. */
+/** The packages a lock file names, with their versions; those that may be left out on this platform apart. */
+const lockedPackages = (path) =>
+  Object.entries(JSON.parse(readFileSync(path, "utf8")).packages).filter(
+    ([name, one]) => name.startsWith("node_modules/") && !one.link,
+  );
+
+/** True when every package of the lock file lies installed in its version: npm keeps its own list beside them. */
+function holdsWhatTheLockSays() {
+  const installedList = join(root, "node_modules", ".package-lock.json");
+  if (!existsSync(installedList)) return false;
+  const installed = new Map(lockedPackages(installedList));
+  return lockedPackages(join(root, "package-lock.json")).every(([name, { version, optional }]) =>
+    installed.has(name) ? installed.get(name).version === version : optional,
+  );
+}
+
+/**
+ * Installs the dependencies when the lock file or Node's ABI changed since the last time, unless they already lie there:
+ * `npm ci` deletes node_modules first, so it is never run without need.
+ */
 export function ensureInstalled() {
-  const hash = hashOf([readFileSync(join(root, "package-lock.json")), process.versions.modules]);
-  if (existsSync(join(root, "node_modules", "vite")) && isFresh("install", hash)) return;
-  console.error("Installing dependencies (once for this lock file) …");
-  run("npm", ["ci", "--no-audit", "--no-fund"], "Installing dependencies");
-  keepStamp("install", hash);
+  const abi = process.versions.modules;
+  const hash = hashOf([readFileSync(join(root, "package-lock.json")), abi]);
+  if (isFresh("install", hash) && existsSync(join(root, "node_modules", "vite"))) return;
+  alone("installing", () => {
+    const sameAbi = !existsSync(stampPath("abi")) || isFresh("abi", abi);
+    if (!(sameAbi && holdsWhatTheLockSays())) {
+      console.error("Installing dependencies (once for this lock file) …");
+      run("npm", ["ci", "--no-audit", "--no-fund"], "Installing dependencies");
+    }
+    keepStamp("abi", abi);
+    keepStamp("install", hash);
+  });
+}
+
+const sleep = (milliseconds) => Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, milliseconds);
+
+function isRunning(pid) {
+  try {
+    return process.kill(pid, 0);
+  } catch (error) {
+    return error.code === "EPERM";
+  }
+}
+
+/** Does something while no other start of this tree does the same; a lock whose owner is gone is taken over. */
+function alone(name, action) {
+  mkdirSync(join(root, ".tapside"), { recursive: true });
+  const path = join(root, ".tapside", name);
+  while (!taken(path)) {
+    const owner = existsSync(path) ? Number(readFileSync(path, "utf8")) : 0;
+    if (owner > 0 && !isRunning(owner)) rmSync(path, { force: true });
+    sleep(200);
+  }
+  const release = () => rmSync(path, { force: true });
+  process.once("exit", release);
+  action();
+  process.removeListener("exit", release);
+  release();
+}
+
+function taken(path) {
+  try {
+    writeFileSync(path, String(process.pid), { flag: "wx" });
+    return true;
+  } catch (error) {
+    if (error.code === "EEXIST") return false;
+    throw error;
+  }
 }
 
 function* filesBelow(folder) {
@@ -67,13 +129,17 @@ const sourcesHash = (folders) =>
 export function ensureBuilt(name, folders, output, viteArgs) {
   const hash = sourcesHash(["package-lock.json", ...folders]);
   if (existsSync(join(root, output)) && isFresh(`build-${name}`, hash)) return;
-  console.error(`Building ${name} …`);
-  run(
-    process.execPath,
-    ["node_modules/vite/bin/vite.js", "build", "--logLevel", "warn", ...viteArgs],
-    `Building ${name}`,
-  );
-  keepStamp(`build-${name}`, hash);
+  alone(`building-${name}`, () => {
+    if (existsSync(join(root, output)) && isFresh(`build-${name}`, hash)) return;
+    console.error(`Building ${name} …`);
+    run(
+      process.execPath,
+      ["node_modules/vite/bin/vite.js", "build", "--logLevel", "warn", ...viteArgs],
+      `Building ${name}`,
+      { NODE_ENV: "production" },
+    );
+    keepStamp(`build-${name}`, hash);
+  });
 }
 
 export const ensureApp = () =>

@@ -19,13 +19,22 @@ const ARGUMENTS = [
   "--disable-sync",
 ];
 
-/** Where a browser for the tests is: the one named, the system's, or the one brought along as a package. */
+/** Where a browser for the tests is: the one named in TAPSIDE_CHROMIUM (a path, or `bundled`), the system's, Playwright's own, or the one brought along as a package. */
 export async function findBrowser() {
   const named = process.env.TAPSIDE_CHROMIUM;
   if (named && named !== "bundled") return { executablePath: named, args: ARGUMENTS, env: process.env };
   const system = named === "bundled" ? undefined : SYSTEM.find((path) => existsSync(path));
   if (system) return { executablePath: system, args: ARGUMENTS, env: process.env };
+  const fetched = named === "bundled" ? undefined : await browserOfPlaywright();
+  if (fetched) return { executablePath: fetched, args: ARGUMENTS, env: process.env };
   return bundledBrowser();
+}
+
+/** The browser Playwright downloaded earlier, when there is one. */
+async function browserOfPlaywright() {
+  const { chromium } = await import("playwright");
+  const path = chromium.executablePath();
+  return path && existsSync(path) ? path : undefined;
 }
 
 /** The bundled browser, with its own system libraries unpacked so that none need installing. */

@@ -3,10 +3,21 @@ import { convertVerb } from "./verbs/convert.ts";
 import { rowCommand } from "./verbs/row-runner.ts";
 import type { RowVerb } from "./verbs/row-verb.ts";
 import { unitVerbs } from "./verbs/unit.ts";
+import { waterVerbs } from "./verbs/water.ts";
 
 const rowExamples: Readonly<Record<string, readonly Example[]>> = {
   unit: [{ args: ["unit", "reference/small-ro-unit/operating_points.csv"], prints: "permeate_L_h" }],
   "unit fill": [{ args: ["unit", "fill", "reference/small-ro-unit/fillings.csv"], prints: "fill_time_h" }],
+  water: [{ args: ["water", "reference/water-cases/open.csv"], prints: "SI_calcite" }],
+  "water heat": [{ args: ["water", "heat", "reference/water-cases/heating_open.csv"], prints: "CCPP_60" }],
+  "water mix": [{ args: ["water", "mix", "reference/water-cases/blending_open.csv"], prints: "OB01" }],
+  "water degas": [
+    { args: ["water", "degas", "reference/water-cases/degassing_open.csv"], prints: "pH_degassed" },
+  ],
+  "water split": [{ args: ["water", "split", "reference/water-cases/ro_open.csv"], prints: "perm_Ca" }],
+  "water boil": [
+    { args: ["water", "boil", "reference/water-cases/evaporation_open.csv"], prints: "water_kg_closed" },
+  ],
 };
 
 const rowCommands = (verbs: Readonly<Record<string, RowVerb>>) =>
@@ -18,4 +29,5 @@ const rowCommands = (verbs: Readonly<Record<string, RowVerb>>) =>
 export const VERBS: Readonly<Record<string, CommandVerb>> = Object.fromEntries([
   ["convert", convertVerb] as const,
   ...rowCommands(unitVerbs),
+  ...rowCommands(waterVerbs),
 ]);
