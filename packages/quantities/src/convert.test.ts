@@ -20,6 +20,19 @@ describe("published conversions", () => {
     ["1 psi is 6.894757 kPa (NIST SP 811)", 1, "psi", "kPa", 6.894757, 1e-6],
     ["1 bar is 14.50377 psi (NIST SP 811)", 1, "bar", "psi", 14.50377, 1e-5],
     ["113 °F is 45 °C", 113, "°F", "°C", 45, 1e-9],
+    [
+      "1 mmol/L is 100.09 mg/L (molar mass of CaCO3, IUPAC atomic weights)",
+      1,
+      "mmol/L",
+      "mg/L",
+      100.09,
+      0.01,
+    ],
+    ["1 mmol/L is 5.608 German degrees (molar mass of CaO over 10 mg)", 1, "mmol/L", "°dH", 5.608, 0.001],
+    ["1 gpm is 227.1 L/h (NIST SP 811: 6.309020 E-05 m³/s)", 1, "gpm", "L/h", 227.1247, 1e-3],
+    ["1 gal is 3.785412 L (NIST SP 811)", 1, "gal", "L", 3.785412, 1e-6],
+    ["1 in is 25.4 mm exactly (NIST SP 811)", 1, "in", "mm", 25.4, 1e-12],
+    ["both characters for micro are one unit", 1, "μS/cm", "µS/cm", 1, 1e-12],
   ] as const;
   it.each(rows)("%s", (_, value, from, to, expected, tolerance) => {
     expect(Math.abs(converted(value, from, to) - expected)).toBeLessThanOrEqual(tolerance);
@@ -46,4 +59,6 @@ it("converting there and back is identity", () => {
 it("units of different kinds and unknown units are refused by name", () => {
   expect(convert(1, "psi", "°C")).toMatchObject({ kind: "refused", code: "units-differ-in-kind" });
   expect(convert(1, "furlong", "m")).toMatchObject({ kind: "refused", code: "unit-unknown" });
+  expect(convert(1, "constructor", "toString")).toMatchObject({ kind: "refused", code: "unit-unknown" });
+  expect(convert(Number.NaN, "psi", "bar")).toMatchObject({ kind: "refused", code: "not-a-finite-number" });
 });

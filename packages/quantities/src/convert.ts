@@ -77,13 +77,21 @@ const SPELLINGS: Readonly<Record<string, string>> = {
   dH: "°dH",
   fH: "°fH",
   clark: "°e",
+  Clark: "°e",
+  "°Clark": "°e",
+  "mg/L as CaCO3": "mg/L CaCO3",
+  "mg/L CaCO₃": "mg/L CaCO3",
+  "μS/cm": "µS/cm",
   "uS/cm": "µS/cm",
   psig: "psi",
   m2: "m²",
   ft2: "ft²",
 };
 
-const unitNamed = (name: string) => UNITS[name] ?? UNITS[SPELLINGS[name] ?? ""];
+function unitNamed(name: string): UnitOfTrade | undefined {
+  const spelling = Object.hasOwn(SPELLINGS, name) ? SPELLINGS[name]! : name;
+  return Object.hasOwn(UNITS, spelling) ? UNITS[spelling] : undefined;
+}
 
 /** Hardness is written "mg/L" by nearly everyone: beside a hardness unit it means mg/L as CaCO₃. */
 function asHardness(unit: UnitOfTrade, other: UnitOfTrade): UnitOfTrade {
@@ -95,7 +103,7 @@ function asHardness(unit: UnitOfTrade, other: UnitOfTrade): UnitOfTrade {
 /**
  * A value in another unit of the same dimension.
  *
- * Refused: "unit-unknown", "units-differ-in-kind".
+ * Refused: "unit-unknown", "units-differ-in-kind", "not-a-finite-number".
  *
  * @example
  * ```ts
@@ -105,6 +113,7 @@ function asHardness(unit: UnitOfTrade, other: UnitOfTrade): UnitOfTrade {
  * ```
  */
 export function convert(value: number, from: string, to: string): Outcome<number> {
+  if (!Number.isFinite(value)) return refused("not-a-finite-number");
   const given = unitNamed(from);
   const wanted = unitNamed(to);
   if (!given) return refused("unit-unknown", { unit: from });

@@ -4,6 +4,7 @@ import { formatUncertain } from "./format-uncertain.ts";
 import { instrumentUncertainty } from "./instrument-uncertainty.ts";
 import { percentReduction } from "./percent-reduction.ts";
 import { propagate } from "./propagate.ts";
+import { propagateTogether } from "./propagate-together.ts";
 
 /** Source: JCGM 100, H.2 (simultaneous resistance and reactance), as transcribed in public GUM software documentation. */
 describe("JCGM 100 example H.2", () => {
@@ -14,14 +15,24 @@ describe("JCGM 100 example H.2", () => {
   ];
   const r: Record<string, number> = { "0,1": -0.36, "0,2": 0.86, "1,2": -0.65 };
   const correlation = (i: number, j: number) => r[`${i},${j}`] ?? 0;
+  const R = ([v, i, phi]: readonly number[]) => (v! * Math.cos(phi!)) / i!;
+  const X = ([v, i, phi]: readonly number[]) => (v! * Math.sin(phi!)) / i!;
+  const Z = ([v, i]: readonly number[]) => v! / i!;
   it.each([
-    ["R", ([v, i, phi]: readonly number[]) => (v! * Math.cos(phi!)) / i!, 127.732, 0.07],
-    ["X", ([v, i, phi]: readonly number[]) => (v! * Math.sin(phi!)) / i!, 219.847, 0.2957],
-    ["Z", ([v, i]: readonly number[]) => v! / i!, 254.26, 0.2366],
-  ] as const)("%s to the published digits", (_, f, value, u) => {
+    ["R", R, "127.732", 3, "0.070"],
+    ["X", X, "219.85", 2, "0.30"],
+    ["Z", Z, "254.26", 2, "0.24"],
+  ] as const)("%s to the published digits", (_, f, value, decimals, u) => {
     const result = propagate(f, inputs, correlation);
-    expect(result.value).toBeCloseTo(value, 2);
-    expect(Math.abs(result.u - u)).toBeLessThan(0.0005);
+    expect(result.value.toFixed(decimals)).toBe(value);
+    expect(result.u.toFixed(decimals)).toBe(u);
+  });
+  it.each([
+    ["R and X", R, X, -0.59],
+    ["R and Z", R, Z, -0.49],
+    ["X and Z", X, Z, 0.99],
+  ] as const)("%s correlate as published", (_, f, g, r) => {
+    expect(propagateTogether(f, g, inputs, correlation).correlation.toFixed(2)).toBe(r.toFixed(2));
   });
 });
 
@@ -100,6 +111,11 @@ describe("the guard band", () => {
   ] as const)("%j against at least %d: %s (JCGM 106 worked by hand)", (measured, low, verdict) => {
     expect(decide(measured, { low }).verdict).toBe(verdict);
   });
+});
+
+it("the simple rule compares the value alone", () => {
+  expect(decide({ value: 95.2, u: 0.2438 }, { low: 95 }, "simple").verdict).toBe("within");
+  expect(decide({ value: 94.9, u: 0.2438 }, { low: 95 }, "simple").verdict).toBe("outside");
 });
 
 it("prints no digit the uncertainty does not back", () => {

@@ -1,5 +1,5 @@
 export { convert, converted, UNITS } from "./convert.ts";
-export { type Decision, decide, type Limits } from "./decide.ts";
+export { type Decision, type DecisionRule, decide, type Limits } from "./decide.ts";
 export { type FormattedUncertain, formatUncertain } from "./format-uncertain.ts";
 export { type Accuracy, instrumentUncertainty, type ReadingUncertainty } from "./instrument-uncertainty.ts";
 export {
@@ -16,4 +16,5 @@ export {
 export { parseReading, type TypedNumber } from "./parse-reading.ts";
 export { percentReduction, type ReductionReadings } from "./percent-reduction.ts";
 export { type Correlation, propagate } from "./propagate.ts";
+export { propagateTogether, type UncertainTogether } from "./propagate-together.ts";
 export type { Uncertain } from "./uncertain.ts";

@@ -20,15 +20,29 @@ export function propagate(
   inputs: readonly Uncertain[],
   correlation: Correlation = INDEPENDENT,
 ): Uncertain {
+  const parts = contributions(f, inputs);
+  const variance = covariance(parts, parts, correlation);
+  return { value: f(inputs.map((input) => input.value)), u: Math.sqrt(Math.max(0, variance)) };
+}
+
+/** cᵢ uᵢ: what each input contributes to the result's uncertainty, with its sign. */
+export function contributions(
+  f: (inputs: readonly number[]) => number,
+  inputs: readonly Uncertain[],
+): readonly number[] {
   const values = inputs.map((input) => input.value);
-  const parts = inputs.map((input, i) => sensitivity(f, values, i, input.u) * input.u);
-  let variance = 0;
-  for (let i = 0; i < parts.length; i++) {
-    for (let j = 0; j < parts.length; j++) {
-      variance += parts[i]! * parts[j]! * (i === j ? 1 : correlation(Math.min(i, j), Math.max(i, j)));
+  return inputs.map((input, i) => sensitivity(f, values, i, input.u) * input.u);
+}
+
+/** Covariance of two results from the contributions of the same inputs; of one with itself it is the variance. */
+export function covariance(a: readonly number[], b: readonly number[], correlation: Correlation): number {
+  let sum = 0;
+  for (let i = 0; i < a.length; i++) {
+    for (let j = 0; j < b.length; j++) {
+      sum += a[i]! * b[j]! * (i === j ? 1 : correlation(Math.min(i, j), Math.max(i, j)));
     }
   }
-  return { value: f(values), u: Math.sqrt(Math.max(0, variance)) };
+  return sum;
 }
 
 function sensitivity(
