@@ -1,6 +1,8 @@
 import { CONSTITUENTS, type ConservedWater, type ConstituentId } from "./analysis.ts";
-import * as at from "./internal/layout.ts";
+import { PLACES } from "./internal/layout.ts";
 import type { Workspace } from "./internal/workspace.ts";
+
+const at = PLACES;
 
 const SPECIES_AT = {
   Ca: at.CA,

@@ -1,5 +1,7 @@
-import * as at from "./layout.ts";
+import { PLACES } from "./layout.ts";
 import type { Workspace } from "./workspace.ts";
+
+const at = PLACES;
 
 /**
  * Activity coefficients at the workspace's ionic strength, and conditional constants in molalities.

@@ -1,6 +1,8 @@
 import { type Outcome, refused } from "@tapside/quantities";
-import * as at from "./layout.ts";
+import { PLACES } from "./layout.ts";
 import type { Workspace } from "./workspace.ts";
+
+const at = PLACES;
 
 /** Sets the CO2 activity a gas of the given partial pressure holds. */
 export function openTo(ws: Workspace, co2Atm: number): Outcome<never> | undefined {

@@ -1,7 +1,9 @@
-import * as at from "./layout.ts";
+import { PLACES } from "./layout.ts";
 import { NEGATIVE_CARBON, SOLVED, solveClosed, solveOpen } from "./solve.ts";
 import { BY_GAS, type CarbonateMode } from "./sweep.ts";
 import type { Workspace } from "./workspace.ts";
+
+const at = PLACES;
 
 export const CALCITE = 0;
 export const ANHYDRITE = 1;

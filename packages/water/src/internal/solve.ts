@@ -1,6 +1,8 @@
-import * as at from "./layout.ts";
+import { PLACES } from "./layout.ts";
 import { BY_ALKALINITY, BY_CARBON, BY_GAS, type CarbonateMode, otherAlkalinity, sweep } from "./sweep.ts";
 import type { Workspace } from "./workspace.ts";
+
+const at = PLACES;
 
 /** How a solve ended: 0 well, otherwise the place of its name in `SOLVE_REFUSALS`. */
 export const SOLVED = 0;

@@ -1,6 +1,8 @@
 import { updateActivities } from "./activity.ts";
-import * as at from "./layout.ts";
+import { PLACES } from "./layout.ts";
 import type { Workspace } from "./workspace.ts";
+
+const at = PLACES;
 
 /** What fixes the carbonate of a sweep: the alkalinity, the total carbon, or a gas above the water. */
 export const BY_ALKALINITY = 0;

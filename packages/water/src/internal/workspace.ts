@@ -1,6 +1,8 @@
 import { LOG_K } from "../constants.ts";
 import { debyeHuckel } from "../debye-huckel.ts";
-import * as at from "./layout.ts";
+import { PLACES } from "./layout.ts";
+
+const at = PLACES;
 
 /** Everything one solve needs, allocated once and written over. */
 export interface Workspace {
