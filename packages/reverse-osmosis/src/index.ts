@@ -1,9 +1,13 @@
 export { atmosphericPressureKPa } from "./atmospheric-pressure.ts";
 export { type BucketTest, bucketTest, type TankFound } from "./bucket-test.ts";
 export { type CapillaryFlow, capillaryFlow } from "./capillary-flow.ts";
+export { carbonicPk1, freeCarbonDioxideMgPerL } from "./carbonic-acid.ts";
 export { type Cartridge, cartridgeDropKPa } from "./cartridge-drop.ts";
 export { concentrationFactor } from "./concentration-factor.ts";
+export { type ConstantFill, constantFillHours } from "./constant-fill.ts";
 export { dissolvedOxygenMgPerL } from "./dissolved-oxygen.ts";
+export { drawdownShare } from "./drawdown.ts";
+export { efficiency } from "./efficiency.ts";
 export type { Element } from "./element.ts";
 export { elementFromNameplate, type Nameplate } from "./element-from-nameplate.ts";
 export {
@@ -23,6 +27,7 @@ export { naclMolality } from "./nacl-molality.ts";
 export { naclOsmoticCoefficient } from "./nacl-osmotic-coefficient.ts";
 export { naclOsmoticPressureKPa } from "./nacl-osmotic-pressure.ts";
 export { nameplateReadings } from "./nameplate-readings.ts";
+export { type Drive, netDrivingPressure } from "./net-driving-pressure.ts";
 export {
   type FlowingPoint,
   type IdlePoint,
@@ -31,10 +36,24 @@ export {
   operatingPoint,
 } from "./operating-point.ts";
 export { orificeFlowLPerH } from "./orifice-flow.ts";
+export {
+  idealOsmoticPressureKPa,
+  osmoticFromConductivityPsi,
+  osmoticRuleOfThumbPsi,
+} from "./osmotic-estimates.ts";
+export { permeatePh } from "./permeate-ph.ts";
+export { polytropicShare } from "./polytropic-share.ts";
+export { recovery } from "./recovery.ts";
+export { rejection } from "./rejection.ts";
 export { type Restrictor, restrictorLPerH } from "./restrictor.ts";
+export { saltDiffusivity } from "./salt-diffusivity.ts";
 export { saltTemperatureFactor } from "./salt-temperature-factor.ts";
 export { shutOffIsClosed, shutOffPressureKPaGauge, usualShutOffRatio } from "./shut-off.ts";
 export { simpleUnit } from "./simple-unit.ts";
+export { type ChannelTransport, type SpacerChannel, spacerChannelTransport } from "./spacer-channel.ts";
+export { standardPermeateFlow } from "./standard-permeate-flow.ts";
+export { type PassageConditions, standardSaltPassage } from "./standard-salt-passage.ts";
+export { standardVesselDrop } from "./standard-vessel-drop.ts";
 export { type Standardised, type StandardReadings, standardise } from "./standardise.ts";
 export {
   bestAirChargeKPaGauge,
@@ -53,5 +72,6 @@ export {
 } from "./temperature-correction.ts";
 export { type Tube, type TubeDrop, tubeDrop } from "./tube-drop.ts";
 export type { Booster, Conditions, Unit } from "./unit.ts";
+export { wallRejection } from "./wall-rejection.ts";
 export { waterDensityKgPerM3 } from "./water-density.ts";
 export { waterViscosityMPaS } from "./water-viscosity.ts";

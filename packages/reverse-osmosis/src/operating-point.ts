@@ -1,6 +1,6 @@
 import { type Refused, refused } from "@tapside/quantities";
-import { bracketedRoot } from "./internal/bracketed-root.ts";
-import { elementsFlow } from "./internal/elements-flow.ts";
+import { bracketedRoot, fallingRoot } from "./internal/bracketed-root.ts";
+import { type ElementsEnd, elementsFlow } from "./internal/elements-flow.ts";
 import { feedSide } from "./internal/feed-side.ts";
 import { restrictorLPerH } from "./restrictor.ts";
 import type { Conditions, Unit } from "./unit.ts";
@@ -105,21 +105,21 @@ interface Settling {
 function settle(unit: Unit, conditions: Conditions, settling: Settling): OperatingPoint {
   const { side, deadHeadKPa, backKPa, segments } = settling;
   const elements = elementsFlow(unit, conditions, segments);
-  let end = elements(1e-9, deadHeadKPa, backKPa);
+  let end: ElementsEnd = { permeateLPerH: 0, permeateSaltMgPerH: 0, concentrateKPa: 0 };
   const excess = (feedLPerH: number) => {
     const pressure = side.elementKPa(feedLPerH);
     end = elements(feedLPerH, pressure, backKPa);
     const drain = restrictorLPerH(unit.restrictor, end.concentrateKPa, conditions.temperatureC);
     return end.permeateLPerH + drain - feedLPerH;
   };
-  const most =
-    elements.ceilingLPerH(deadHeadKPa, backKPa) +
-    restrictorLPerH(unit.restrictor, deadHeadKPa, conditions.temperatureC);
-  const least = most * 1e-6;
-  const root = bracketedRoot(excess, least, most * 1.000001, { x: most * 1e-13, f: most * 1e-9 });
-  if (root.kind === "no-sign-change") return idle(unit, conditions, "no-flow");
-  if (root.kind === "iteration-limit") return refused("no-root", { feedLPerH: root.x });
-  excess(root.x);
+  const openDrainLPerH = restrictorLPerH(unit.restrictor, deadHeadKPa, conditions.temperatureC);
+  const most = elements.ceilingLPerH(deadHeadKPa, backKPa) + openDrainLPerH;
+  const root = fallingRoot(
+    excess,
+    { low: 0, high: most, guess: 0.1 * openDrainLPerH + 0.9 * most },
+    { x: most * 1e-14, f: most * 1e-10 },
+  );
+  if (root.kind !== "root") return refused("no-root", { mostLPerH: most });
   if (!(end.permeateLPerH > most * 1e-9))
     return idle(unit, conditions, backKPa > 0 ? "tank-above-feed" : "no-flow");
   const feedSalt = root.x * conditions.feedMgPerL;

@@ -29,52 +29,58 @@ const { debye, b, alpha, beta0, beta1, cPhi } = naclPitzer;
 const idealKPaPerMolality = (2 * 8.314462618 * 298.15 * 997.05) / 1000;
 const molalityPerMgPerL = 1 / 58.443;
 
-/** The same law as `naclOsmoticPressureKPa` at 25 °C, written out flat because it runs hundreds of times per answer. */
-export function osmoticKPaAt25(mgPerL: number): number {
-  const m = (mgPerL * molalityPerMgPerL) / (997.05 - 0.0003 * mgPerL);
+/**
+ * The same law as `naclOsmoticPressureKPa` at 25 °C with its slope, written out flat because it runs hundreds of times per
+ * answer. `out` receives π in kPa and dπ/dC in kPa per mg/L.
+ */
+function osmoticAt25(mgPerL: number, out: { pi: number; slope: number }): void {
+  const water = 997.05 - 0.0003 * mgPerL;
+  const m = (mgPerL * molalityPerMgPerL) / water;
   const root = Math.sqrt(m);
-  const phi = 1 - (debye * root) / (1 + b * root) + m * (beta0 + beta1 * Math.exp(-alpha * root) + m * cPhi);
-  return phi * idealKPaPerMolality * m;
+  const fall = 1 / (1 + b * root);
+  const short = beta1 * Math.exp(-alpha * root);
+  const phi = 1 - debye * root * fall + m * (beta0 + short + m * cPhi);
+  const slopePhiTimesM =
+    -0.5 * debye * root * fall * fall + m * (beta0 + short * (1 - 0.5 * alpha * root) + 2 * m * cPhi);
+  out.pi = phi * idealKPaPerMolality * m;
+  out.slope = ((phi + slopePhiTimesM) * idealKPaPerMolality * molalityPerMgPerL * 997.05) / (water * water);
 }
 
 /**
  * Flux at one place, as the flow of the whole area: J = A(Δp − π(Cm) + π(Cp)), Cp = B·Cm/(J + B), Cm − Cp = β(Cb − Cp).
- * The residual rises with J and is negative at J = 0 whenever salt can pass, so there is one root; Newton with the slope
- * of an ideal solution needs two or three steps from the neighbour's flux.
+ * The residual rises with J and is negative at J = 0 whenever salt can pass, so there is one root; Newton inside a
+ * shrinking bracket needs two steps from the neighbour's flux.
  */
 export function wallState(channel: Channel, bulkMgPerL: number, driveKPa: number, guess: number): WallState {
   const { waterLPerHKPa: a, saltLPerH: salt, polarisation: beta, kelvinRatio } = channel;
   const ceiling = a * driveKPa;
+  const atWall = { pi: 0, slope: 0 };
+  const atPermeate = { pi: 0, slope: 0 };
   let flux = guess > 0 && guess < ceiling ? guess : ceiling / 2;
   let low = 0;
   let high = ceiling;
-  let wall = 0;
-  let permeate = 0;
-  for (let n = 0; n < 40; n++) {
+  for (let n = 0; n < 60; n++) {
     const passing = salt / (flux + salt);
     const spread = 1 + passing * (beta - 1);
-    wall = (beta * bulkMgPerL) / spread;
-    permeate = passing * wall;
-    const piWall = osmoticKPaAt25(wall) * kelvinRatio;
-    const piPermeate = osmoticKPaAt25(permeate) * kelvinRatio;
-    const residual = flux - a * (driveKPa - piWall + piPermeate);
+    const wall = (beta * bulkMgPerL) / spread;
+    osmoticAt25(wall, atWall);
+    osmoticAt25(passing * wall, atPermeate);
+    const residual = flux - a * (driveKPa - kelvinRatio * (atWall.pi - atPermeate.pi));
     if (residual > 0) high = flux;
     else low = flux;
     const passingSlope = -passing / (flux + salt);
     const wallSlope = (-wall * (beta - 1) * passingSlope) / spread;
     const permeateSlope = wall * passingSlope + passing * wallSlope;
-    const slope =
-      1 +
-      a *
-        ((wall > 0 ? (piWall / wall) * wallSlope : 0) -
-          (permeate > 0 ? (piPermeate / permeate) * permeateSlope : 0));
+    const slope = 1 + a * kelvinRatio * (atWall.slope * wallSlope - atPermeate.slope * permeateSlope);
     let next = flux - residual / slope;
     if (!(next >= low && next <= high)) next = (low + high) / 2;
     const step = Math.abs(next - flux);
-    if (step <= 1e-10 * ceiling) break;
     flux = next;
+    if (step <= 1e-6 * ceiling) break;
   }
-  return { fluxLPerH: flux, permeateMgPerL: permeate, wallMgPerL: wall };
+  const passing = salt / (flux + salt);
+  const wallMgPerL = (beta * bulkMgPerL) / (1 + passing * (beta - 1));
+  return { fluxLPerH: flux, permeateMgPerL: passing * wallMgPerL, wallMgPerL };
 }
 
 /**

@@ -39,3 +39,30 @@ export function bracketedRoot(
   }
   return { kind: "iteration-limit", x: b };
 }
+
+/**
+ * Root of an `f` known to be positive at `low` and negative at `high`, from a guess: fixed-point step, then secants, kept inside the
+ * bracket; a halving when a secant leaves it. For residuals of the form g(x) − x with a flat g this needs four or five calls.
+ */
+export function fallingRoot(
+  f: (x: number) => number,
+  bracket: { readonly low: number; readonly high: number; readonly guess: number },
+  tolerance: { readonly x: number; readonly f: number },
+  limit = 200,
+): RootOutcome {
+  let { low, high, guess: x } = bracket;
+  let previous = Number.NaN;
+  let previousF = Number.NaN;
+  for (let n = 1; n <= limit; n++) {
+    const fx = f(x);
+    if (Math.abs(fx) <= tolerance.f || high - low <= tolerance.x) return { kind: "root", x, evaluations: n };
+    if (fx > 0) low = x;
+    else high = x;
+    let next = Number.isNaN(previous) ? x + fx : x - (fx * (x - previous)) / (fx - previousF);
+    if (!(next > low && next < high) || n % 12 === 0) next = (low + high) / 2;
+    previous = x;
+    previousF = fx;
+    x = next;
+  }
+  return { kind: "iteration-limit", x };
+}

@@ -1,5 +1,6 @@
 import { logMeanFactor } from "../log-mean-factor.ts";
 import { naclOsmoticPressureKPa } from "../nacl-osmotic-pressure.ts";
+import { netDrivingPressure } from "../net-driving-pressure.ts";
 import { saltTemperatureFactor } from "../salt-temperature-factor.ts";
 import { type TemperatureFormId, temperatureForms } from "../temperature-correction.ts";
 
@@ -19,10 +20,13 @@ const feedBrineMgPerL = (x: DriveInputs) =>
 
 /** Net driving pressure of the standard: Pf − ΔP/2 − Pp − (π_fb − π_p), kPa. */
 export function driveOf(x: DriveInputs): number {
-  const osmotic =
-    naclOsmoticPressureKPa(feedBrineMgPerL(x), x.temperatureC) -
-    naclOsmoticPressureKPa(Math.max(0, x.permeateMgPerL), x.temperatureC);
-  return x.membranePressureKPaGauge - x.vesselDropKPa / 2 - x.permeatePressureKPaGauge - osmotic;
+  return netDrivingPressure({
+    feed: x.membranePressureKPaGauge,
+    vesselDrop: x.vesselDropKPa,
+    permeate: x.permeatePressureKPaGauge,
+    osmoticFeedBrine: naclOsmoticPressureKPa(feedBrineMgPerL(x), x.temperatureC),
+    osmoticPermeate: naclOsmoticPressureKPa(Math.max(0, x.permeateMgPerL), x.temperatureC),
+  });
 }
 
 /** Proportional to A: permeate flow per net driving pressure at 25 °C. */
