@@ -8,6 +8,7 @@ export default defineConfig({
           name: "unit",
           include: ["packages/**/*.test.ts", "apps/**/*.test.ts", "tests/**/*.test.ts", "tools/**/*.test.ts"],
           environment: "node",
+          setupFiles: ["tests/depth.ts"],
         },
       },
       {

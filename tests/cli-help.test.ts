@@ -1,0 +1,34 @@
+import { spawnSync } from "node:child_process";
+import { fileURLToPath } from "node:url";
+import { describe, expect, it } from "vitest";
+import { VERBS } from "../apps/cli/src/registry.ts";
+
+/** The help as a user sees it, through the committed shim; its examples are run beside the command line itself. */
+const root = fileURLToPath(new URL("..", import.meta.url));
+const tapside = (...args: string[]) =>
+  spawnSync(process.execPath, ["bin/tapside.mjs", ...args], { cwd: root, encoding: "utf8" });
+
+describe("tapside --help", () => {
+  const overview = tapside("--help");
+  it("ends well", () => expect(overview.status).toBe(0));
+  it.each(Object.keys(VERBS))("names %s", (name) => expect(overview.stdout).toContain(`  ${name} `));
+});
+
+it.each(Object.keys(VERBS))(
+  "tapside %s --help shows usage",
+  (name) => {
+    const { status, stdout } = tapside(...name.split(" "), "--help");
+    expect(status).toBe(0);
+    expect(stdout).toContain(VERBS[name]!.usage.split("\n")[0]!);
+  },
+  60_000,
+);
+
+it("an unknown verb, a missing file and a table without the columns end in a sentence, never in a stack", () => {
+  for (const args of [["no-such-verb"], ["unit", "no-such-file.csv"], ["convert", "1", "psi", "°C"]]) {
+    const { status, stderr } = tapside(...args);
+    expect(status).not.toBe(0);
+    expect(stderr.trim()).toMatch(/\w+ \w+/);
+    expect(stderr).not.toContain("    at ");
+  }
+}, 60_000);
