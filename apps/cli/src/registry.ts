@@ -1,4 +1,5 @@
 import type { CommandVerb, Example } from "./command-verb.ts";
+import { bookVerbs } from "./verbs/book.ts";
 import { convertVerb } from "./verbs/convert.ts";
 import { rowCommand } from "./verbs/row-runner.ts";
 import type { RowVerb } from "./verbs/row-verb.ts";
@@ -28,6 +29,7 @@ const rowCommands = (verbs: Readonly<Record<string, RowVerb>>) =>
 /** Every verb by its words. */
 export const VERBS: Readonly<Record<string, CommandVerb>> = Object.fromEntries([
   ["convert", convertVerb] as const,
+  ...Object.entries(bookVerbs),
   ...rowCommands(unitVerbs),
   ...rowCommands(waterVerbs),
 ]);

@@ -82,7 +82,10 @@ describe("the ordinary annual visit, offline, from an empty book to the PDF", ()
     expect(phone.count.numbers).toBeLessThanOrEqual(MOST_NUMBERS);
     expect(phone.count.taps).toBeLessThanOrEqual(MOST_TAPS);
     await phone.tap(/^To the unit/);
-    await page.getByRole("button", { name: /^Start visit/ }).first().waitFor();
+    await page
+      .getByRole("button", { name: /^Start visit/ })
+      .first()
+      .waitFor();
     await shoot(phone, "unit");
     await phone.checkAccess("unit");
     expect(phone.errors.filter((error) => !error.includes("ERR_INTERNET_DISCONNECTED"))).toEqual([]);

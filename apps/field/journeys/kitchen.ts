@@ -11,7 +11,13 @@ async function choose(phone: Phone, label: string, option: string) {
   await phone.page.getByLabel(label, { exact: true }).first().selectOption({ label: option });
 }
 
-async function addInstrument(phone: Phone, name: string, reads: string, unit: string, more: () => Promise<void>) {
+async function addInstrument(
+  phone: Phone,
+  name: string,
+  reads: string,
+  unit: string,
+  more: () => Promise<void>,
+) {
   await phone.page.getByRole("button", { name: "Add an instrument" }).click();
   await fill(phone, "Instrument", name);
   await choose(phone, "Reads", reads);
@@ -54,7 +60,8 @@ export async function setUpKitchen(phone: Phone) {
   for (const [label, text, unit] of trade) {
     const band = page.locator(".band.entry", { has: page.getByLabel(label, { exact: true }) });
     const switcher = band.locator(".unit-switch");
-    while (unit && (await switcher.count()) > 0 && (await switcher.textContent()) !== unit) await switcher.click();
+    while (unit && (await switcher.count()) > 0 && (await switcher.textContent()) !== unit)
+      await switcher.click();
     await fill(phone, label, text);
   }
   await page.getByRole("button", { name: "Add an appliance" }).click();
@@ -64,5 +71,8 @@ export async function setUpKitchen(phone: Phone) {
   await fill(phone, "At most", "100");
   await page.getByRole("link", { name: "Back" }).last().click();
   await page.getByRole("link", { name: /^Unit/ }).click();
-  await page.getByRole("button", { name: /^Start visit/ }).first().waitFor();
+  await page
+    .getByRole("button", { name: /^Start visit/ })
+    .first()
+    .waitFor();
 }

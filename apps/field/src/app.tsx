@@ -19,7 +19,7 @@ const VisitRoutes = lazy(() =>
 );
 
 const OWN = "tapside";
-export const DEMO = "tapside-demo";
+const DEMO = "tapside-demo";
 
 /** Which book is open: one's own, or the demo beside it. */
 function useBookName() {
@@ -37,6 +37,7 @@ export function App() {
     <BookProvider name={name} waiting={<p className="band">{words.opening}</p>}>
       <Router hook={useHashLocation}>
         <Hand />
+        {name === DEMO ? <DemoFilling /> : null}
         <NewVersion />
         {name === DEMO ? (
           <button type="button" className="band tint demo-bar" onClick={turnToOwn}>
@@ -67,6 +68,18 @@ export function App() {
       </Router>
     </BookProvider>
   );
+}
+
+/** The demo book fills itself the first time it is opened. */
+function DemoFilling() {
+  const { live } = useBook();
+  useEffect(() => {
+    if (live.snapshot().book.site.size > 0) return;
+    void import("../../../examples/larkmoor.tapside.json?raw").then(({ default: text }) =>
+      live.importText(text),
+    );
+  }, [live]);
+  return null;
 }
 
 /** The thumb zone is mirrored for the left hand. */

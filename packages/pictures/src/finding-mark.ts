@@ -14,13 +14,13 @@ const LINE_X = 78;
 const FAR = 4;
 
 /**
- * The mark of one finding on the upright limit line, in a box 156 wide with the line in its middle. `d` is the signed
+ * The mark of one finding, in a box 156 wide whose middle is the upright limit line (the screen draws it through all bands). `d` is the signed
  * distance beyond the limit in units of U: left is within, right outside; beyond 4 U a wedge points away.
  */
 export function findingMark(request: FindingMarkRequest): string {
   const { ink, ground } = COLOURS[request.theme];
   const middle = request.heightPx / 2;
-  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${request.heightPx}" preserveAspectRatio="none" aria-hidden="true"><path d="M${LINE_X} 0V${request.heightPx}" stroke="${ink}" stroke-width="5"/>${mark(request, middle, ink, ground)}</svg>`;
+  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${request.heightPx}" aria-hidden="true">${mark(request, middle, ink, ground)}</svg>`;
 }
 
 function mark(request: FindingMarkRequest, y: number, ink: string, ground: string): string {
@@ -41,7 +41,7 @@ const wedge = (x: number, y: number, way: number, ink: string) =>
 
 function hatchedBar(y: number, ink: string, ground: string): string {
   const strokes = Array.from(
-    { length: 13 },
+    { length: 12 },
     (_, i) => `M${LINE_X - 54 + i * 9} ${y + 8}L${LINE_X - 44 + i * 9} ${y - 8}`,
   ).join("");
   return `<rect x="${LINE_X - 56}" y="${y - 9}" width="112" height="18" fill="${ground}" stroke="${ink}" stroke-width="2.5"/><path d="${strokes}" stroke="${ink}" stroke-width="1.5"/>`;

@@ -55,7 +55,7 @@ function ThumbKey({ press, picture }: { press: Press; picture: ReactNode }) {
 function NextKey({ press }: { press: Press }) {
   return (
     <Pressable press={press} className={press.quiet ? "next quiet" : "next"}>
-      <strong>{press.label}</strong>
+      <strong className={press.label.length > 16 ? "long" : undefined}>{press.label}</strong>
       {press.hint ? <span>{press.hint}</span> : null}
     </Pressable>
   );

@@ -23,7 +23,7 @@ export const siteSpecs: readonly FieldSpec[] = [
   },
 ];
 
-export const APPLIANCE_TYPES = [
+const APPLIANCE_TYPES = [
   ["combiOven", "Combi oven"],
   ["steamer", "Steamer"],
   ["coffee", "Coffee machine"],

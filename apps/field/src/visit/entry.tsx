@@ -55,7 +55,7 @@ export function Entry({ open, phase, slot }: EntryProps) {
   const made =
     raw === ""
       ? undefined
-      : makeReading({ slot, raw, unit, ...meter(instrument), at: new Date().toISOString() });
+      : makeReading({ slot, raw, unit, ...meter(slot, instrument), at: new Date().toISOString() });
   const refusal = made?.kind === "refused" ? sayWhyNot(made) : "";
 
   const take = useCallback(() => {
@@ -74,7 +74,7 @@ export function Entry({ open, phase, slot }: EntryProps) {
       slot,
       raw: String(step),
       unit,
-      ...meter(instrument),
+      ...meter(slot, instrument),
       at: new Date().toISOString(),
     });
     if (reading.kind !== "known") return;
@@ -120,7 +120,12 @@ export function Entry({ open, phase, slot }: EntryProps) {
                 ? `${instrument.name} ${spreadText(instrument, made?.kind === "known" ? made.value.value : null)}`
                 : ""}
             </span>
-            <UnitKey slot={slot} unit={unit} scale={instrument?.scale} onChange={setUnit} />
+            <UnitKey
+              slot={slot}
+              unit={unit}
+              scale={isSolids(slot) ? instrument?.scale : undefined}
+              onChange={setUnit}
+            />
           </div>
           <div className="huge">
             {shown ? (
@@ -197,9 +202,11 @@ function withKey(before: string, key: Key): string {
   return before === "0" ? key : before + key;
 }
 
-const meter = (instrument: Kept<Instrument> | undefined) => ({
+const isSolids = (slot: SlotId) => SLOTS[slot].quantity === "dissolvedSolids";
+
+const meter = (slot: SlotId, instrument: Kept<Instrument> | undefined) => ({
   ...(instrument && { instrument: instrument.id }),
-  ...(instrument?.scale && { scale: instrument.scale }),
+  ...(instrument?.scale && isSolids(slot) && { scale: instrument.scale }),
 });
 
 /** The bucket test draws 8 L unless another volume is written at the unit. */

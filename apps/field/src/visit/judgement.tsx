@@ -71,7 +71,7 @@ function workHint(figures: OpenVisit["assessment"]["figures"], id: string) {
 }
 
 /** One finding: what, verdict, number, limit with its source, and its mark on the line. */
-export function FindingBand({ finding }: { finding: Finding }) {
+function FindingBand({ finding }: { finding: Finding }) {
   const theme = useTheme();
   const text = en.finding(finding);
   const figure = finding.figure && formatFigure(finding.figure);

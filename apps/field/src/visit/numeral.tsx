@@ -10,13 +10,22 @@ interface NumeralProps {
   readonly unit?: string;
   /** What a screen reader says; the text and unit when not given. */
   readonly name?: string;
+  /** Another ink than the theme's, for a number that lies across light and dark. */
+  readonly ink?: string;
 }
 
 /** A drawn number with its unit beside it. Solid = somebody read it; hollow = we expect it. */
-export function Numeral({ text, height, hollow, unit, name }: NumeralProps) {
+export function Numeral({ text, height, hollow, unit, name, ink }: NumeralProps) {
   const theme = useTheme();
   const label = name ?? [text, unit].filter(Boolean).join(" ");
-  const svg = numeralSvg({ text, heightPx: height, style: hollow ? "hollow" : "solid", theme, label });
+  const svg = numeralSvg({
+    text,
+    heightPx: height,
+    style: hollow ? "hollow" : "solid",
+    theme,
+    label,
+    ...(ink && { ink }),
+  });
   return (
     <span className="numeral">
       <Picture svg={svg} className="digits" />

@@ -1,6 +1,6 @@
 import { inputsChangedSince } from "@tapside/records";
 import type { Block, RecordContent } from "@tapside/report";
-import { useState } from "react";
+import { Fragment, useState } from "react";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
 import { download, handOver } from "../store/hand-over.ts";
@@ -120,7 +120,7 @@ function BlockView({ block }: { block: Block }) {
         <table className="readings">
           <thead>
             <tr>
-              {block.head.map((text) => (
+              {block.head.slice(0, 3).map((text) => (
                 <th key={text} scope="col">
                   {text}
                 </th>
@@ -129,15 +129,21 @@ function BlockView({ block }: { block: Block }) {
           </thead>
           <tbody>
             {block.rows.map((row) => (
-              <tr key={row.title}>
-                <th scope="row">
-                  {row.title}
-                  <span className="note">{row.note}</span>
-                </th>
-                <td>{row.asFound.text}</td>
-                <td>{row.asLeft.text}</td>
-                <td>{row.limit}</td>
-              </tr>
+              <Fragment key={row.title}>
+                <tr className="numbers">
+                  <th scope="row">
+                    {row.title}
+                    <span className="note">{row.note}</span>
+                  </th>
+                  <td>{row.asFound.text}</td>
+                  <td>{row.asLeft.text}</td>
+                </tr>
+                <tr>
+                  <td className="limit-of" colSpan={3}>
+                    {row.limit}
+                  </td>
+                </tr>
+              </Fragment>
             ))}
           </tbody>
         </table>

@@ -38,7 +38,7 @@ const asLeft: PlanItem = {
 };
 
 /** The order of hands for each kind of visit. Later kinds are added here and nowhere else. */
-export const PLANS: Readonly<Record<VisitKind, readonly PlanItem[]>> = {
+const PLANS: Readonly<Record<VisitKind, readonly PlanItem[]>> = {
   annual: [
     once("ask"),
     once("look"),
@@ -104,15 +104,15 @@ export const PLANS: Readonly<Record<VisitKind, readonly PlanItem[]>> = {
 };
 
 /** Whether the unit has the port where this slot is read. */
-export function hasPort(file: UnitFile, slot: SlotId): boolean {
+function hasPort(file: UnitFile, slot: SlotId): boolean {
   const absent: readonly PortId[] = file.unit.portsAbsent ?? [];
   return !absent.includes(SLOTS[slot].port);
 }
 
 /** At 100 ppm or less on the meter's own scale an RO unit is optional (common practice, no source). */
-export const OPTIONAL_AT_PPM = 100;
+const OPTIONAL_AT_PPM = 100;
 
-export function isOptional(visit: KeptVisit): boolean {
+function isOptional(visit: KeptVisit): boolean {
   const feed = visit.readings.asFound.feedTds;
   return feed?.value != null && feed.unit === "ppm" && feed.value <= OPTIONAL_AT_PPM;
 }

@@ -181,7 +181,7 @@ function Running({ startedMs, title, cupL, expectedS, onStop, onAgain }: Running
           />
         ) : null}
         <span className="stopwatch-number" role="timer" aria-live="off">
-          <Numeral text={seconds.toFixed(0)} height={seconds >= 100 ? 186 : 284} />
+          <Numeral text={seconds.toFixed(0)} height={seconds >= 100 ? 186 : 284} ink="#f4f5f0" />
         </span>
         {expectedS ? (
           <span className="stopwatch-should">

@@ -1,0 +1,309 @@
+import { converted } from "@tapside/quantities";
+import { type Change, exportFile, type FieldValue, NO_STAMP, nextStamp } from "@tapside/records";
+import { type Element, elementFromNameplate, operatingPoint, simpleUnit } from "@tapside/reverse-osmosis";
+import { type DemoUnit, type DemoVisit, DISTRICT } from "./district.ts";
+
+/** Nameplates of our own at 4.14 bar, 25 °C, 500 mg/L NaCl. */
+const PLATES = {
+  large: { permeateLPerH: 31.8, rejectLPerH: 60, rejection: 0.943, areaM2: 2.2 },
+  middle: { permeateLPerH: 22.8, rejectLPerH: 45, rejection: 0.946, areaM2: 1.5 },
+  small: { permeateLPerH: 17.9, rejectLPerH: 35, rejection: 0.951, areaM2: 1.1 },
+} as const;
+const TEST = { pressureKPaGauge: 414, temperatureC: 25, feedMgPerL: 500 } as const;
+const CUP_L = { permeate: 0.5, drain: 1 } as const;
+
+interface Edit {
+  readonly kind: string;
+  readonly record: string;
+  readonly day: string;
+  readonly fields: Readonly<Record<string, FieldValue>>;
+}
+
+function elementOf(unit: DemoUnit): Element {
+  const element = elementFromNameplate({ ...PLATES[unit.plate], ...TEST });
+  if (element.kind !== "known") throw new Error(`no element for ${unit.site}`);
+  return element.value;
+}
+
+/** What a technician reads at this visit: the model's numbers, rounded as instruments show them. */
+function readingsOf(unit: DemoUnit, visit: DemoVisit): Readonly<Record<string, FieldValue>> {
+  const element = elementOf(unit);
+  const plate = PLATES[unit.plate];
+  const after = visit.feedPressurePsi - visit.filterDropPsi;
+  const point = operatingPoint(
+    simpleUnit(
+      {
+        ...element,
+        waterLPerM2HBar: element.waterLPerM2HBar * visit.water,
+        saltLPerM2H: element.saltLPerM2H * visit.salt,
+      },
+      { ratedLPerH: plate.rejectLPerH, ratedKPa: TEST.pressureKPaGauge },
+    ),
+    {
+      feedPressureKPaGauge: converted(after, "psi", "kPa"),
+      temperatureC: visit.temperatureC,
+      feedMgPerL: visit.feedPpm,
+      tankPressureKPaGauge: 0,
+    },
+  );
+  if (point.kind !== "flowing") throw new Error(`nothing flows at ${unit.site}`);
+  const at = `${visit.day}T09:30:00Z`;
+  const solids = (value: number, port: string) => ({
+    raw: value.toFixed(0),
+    value: Math.round(value),
+    unit: "ppm",
+    scale: "NaCl",
+    instrument: "demo:meter",
+    port,
+    at,
+  });
+  const gauge = (value: number, port: string) => ({
+    raw: value.toFixed(1),
+    value: Number(value.toFixed(1)),
+    unit: "psi",
+    instrument: "demo:gauge",
+    port,
+    at,
+  });
+  const cup = (lPerH: number, volumeL: number, port: string) => {
+    const seconds = Math.round((volumeL / lPerH) * 3600);
+    return { raw: String(seconds), value: seconds, unit: "s", volumeL, port, at };
+  };
+  const has = (port: string) => !unit.portsAbsent?.includes(port);
+  const full = Math.round(0.64 * after);
+  const chlorine = visit.chlorineAfter;
+  return {
+    "reading:asFound:feedTds": solids(visit.feedPpm, "feed"),
+    "reading:asFound:feedTemperature": {
+      raw: String(visit.temperatureC),
+      value: visit.temperatureC,
+      unit: "°C",
+      port: "feed",
+      at,
+    },
+    "reading:asFound:chlorineBefore": { raw: "0.9", value: 0.9, unit: "mg/L", port: "beforeFilter", at },
+    "reading:asFound:chlorineAfter": {
+      raw: String(chlorine ?? 0.1),
+      value: chlorine ?? 0.1,
+      unit: "mg/L",
+      port: "afterFilter",
+      at,
+      ...(chlorine === undefined && { notDetected: true }),
+    },
+    "reading:asFound:permeateTds": solids(point.permeateMgPerL, "permeateToWaste"),
+    "reading:asFound:deliveredTds": solids(point.permeateMgPerL * (visit.delivered ?? 1.6), "delivered"),
+    "reading:asFound:permeateFlow": cup(point.permeateLPerH, CUP_L.permeate, "permeateToWaste"),
+    "reading:asFound:drainFlow": cup(point.concentrateLPerH, CUP_L.drain, "drain"),
+    ...(has("beforeFilter") && {
+      "reading:asFound:beforeFilterPressure": gauge(visit.feedPressurePsi, "beforeFilter"),
+    }),
+    ...(has("afterFilter") && { "reading:asFound:afterFilterPressure": gauge(after, "afterFilter") }),
+    ...(has("tank") && { "reading:asFound:tankFullPressure": gauge(full, "tank") }),
+    ...(has("tank") &&
+      visit.airPsi !== undefined && { "reading:asFound:airCharge": gauge(visit.airPsi, "tank") }),
+    ...(has("meter") &&
+      visit.meterM3 !== undefined && {
+        "reading:asFound:waterMeter": {
+          raw: String(visit.meterM3),
+          value: visit.meterM3,
+          unit: "m³",
+          port: "meter",
+          at,
+        },
+      }),
+  };
+}
+
+function visitEdits(unit: DemoUnit, key: string, visit: DemoVisit, number: number): Edit[] {
+  const record = `${key}:visit${number}`;
+  const bypass = visit.bypassedUntil;
+  const fields = {
+    unit: `${key}:unit`,
+    point: `${key}:point`,
+    kind: visit.kind,
+    startedAt: `${visit.day}T09:00:00Z`,
+    endedAt: `${visit.day}T10:40:00Z`,
+    closed: true,
+    technician: "J. Orme",
+    "answer:inUse": bypass ? "bypassed" : "inUse",
+    ...(bypass && {
+      "answer:bypass": {
+        name: unit.ask[0],
+        role: unit.ask[1],
+        decision: "keepBypassed",
+        until: bypass,
+        seal: "0417",
+      },
+    }),
+    "answer:inspection": "asItShouldBe",
+    "answer:signature": { kind: "signed", name: unit.ask[0], role: unit.ask[1] },
+    ...Object.fromEntries(
+      (visit.replaced ?? []).map((role) => [
+        `work:replace:${role}`,
+        { state: "done", lot: visit.day.slice(2, 4) + visit.day.slice(5, 7) },
+      ]),
+    ),
+    ...readingsOf(unit, visit),
+  };
+  return [{ kind: "visit", record, day: visit.day, fields }];
+}
+
+function partEdits(unit: DemoUnit, key: string): Edit[] {
+  const first = unit.visits[0]!;
+  const part = (
+    role: string,
+    fittedOn: string,
+    meter: number | undefined,
+    position: number,
+    n: number,
+  ): Edit => ({
+    kind: "part",
+    record: `${key}:${role}${n}`,
+    day: fittedOn,
+    fields: {
+      unit: `${key}:unit`,
+      role,
+      position,
+      fittedOn,
+      intervalMonths: role === "element" ? 24 : 12,
+      ...(role === "carbon" && {
+        ratedLitres: 57_000,
+        ratedChlorineMgPerL: 2,
+        ...(meter !== undefined && { meterAtFittingM3: meter }),
+      }),
+    },
+  });
+  const swaps = ["sediment", "carbon"].flatMap((role, i) => {
+    const fitted = unit.visits.filter((visit, n) => n === 0 || visit.replaced?.includes(role));
+    return fitted.flatMap((visit, n) => {
+      const edit = part(role, visit.day, visit.meterM3, i + 1, n);
+      const next = fitted[n + 1];
+      return next
+        ? [edit, { kind: "part", record: edit.record, day: next.day, fields: { removedOn: next.day } }]
+        : [edit];
+    });
+  });
+  return [...swaps, part("element", first.day, undefined, 3, 0)];
+}
+
+function unitEdits(unit: DemoUnit, index: number): Edit[] {
+  const key = `demo:${index + 1}`;
+  const day = unit.visits[0]!.day;
+  const plate = PLATES[unit.plate];
+  const [applianceName, type, minimumPsi, limitPpm] = unit.appliance;
+  const edit = (kind: string, record: string, fields: Edit["fields"]): Edit => ({
+    kind,
+    record: `${key}:${record}`,
+    day,
+    fields,
+  });
+  return [
+    edit("site", "site", {
+      name: unit.site,
+      askName: unit.ask[0],
+      askRole: unit.ask[1],
+      waterSource: "Larkmoor town water",
+      ...(unit.altitudeM !== undefined && { altitudeM: unit.altitudeM }),
+    }),
+    edit("point", "point", {
+      site: `${key}:site`,
+      name: "Kitchen",
+      bypassFitted: unit.bypassFitted ?? false,
+    }),
+    edit("unit", "unit", {
+      point: `${key}:point`,
+      name: "Unit 1",
+      ratedPermeateLPerH: plate.permeateLPerH,
+      ratedRejectLPerH: plate.rejectLPerH,
+      ratedRejectionPercent: plate.rejection * 100,
+      membraneAreaM2: plate.areaM2,
+      testPressureKPaGauge: TEST.pressureKPaGauge,
+      testTemperatureC: TEST.temperatureC,
+      testFeedMgPerL: TEST.feedMgPerL,
+      tankL: unit.tankL,
+      ...(unit.portsAbsent && { portsAbsent: unit.portsAbsent }),
+      ...(unit.remineraliser && { remineraliser: true }),
+    }),
+    edit("appliance", "appliance", {
+      site: `${key}:site`,
+      point: `${key}:point`,
+      name: applianceName,
+      type,
+      ...(minimumPsi !== null && { minimumPressureKPaGauge: converted(minimumPsi, "psi", "kPa") }),
+    }),
+    ...(limitPpm === null
+      ? []
+      : [
+          edit("limit", "limit", {
+            appliance: `${key}:appliance`,
+            quantity: "tds",
+            high: limitPpm,
+            unit: "ppm",
+            scale: "442",
+            source: "appliance label",
+          }),
+        ]),
+    ...partEdits(unit, key),
+    ...unit.visits.flatMap((visit, n) => visitEdits(unit, key, visit, n + 1)),
+  ];
+}
+
+const INSTRUMENTS: readonly Edit[] = [
+  {
+    kind: "instrument",
+    record: "demo:meter",
+    day: "2023-11-01",
+    fields: {
+      name: "Meter 7",
+      kind: "tds",
+      unit: "ppm",
+      scale: "NaCl",
+      accuracyPercentOfReading: 2,
+      resolution: 1,
+      lastCheckedOn: "2026-11-02",
+      usual: true,
+    },
+  },
+  {
+    kind: "instrument",
+    record: "demo:gauge",
+    day: "2023-11-01",
+    fields: {
+      name: "Gauge 2",
+      kind: "pressure",
+      unit: "psi",
+      accuracyPercentOfFullScale: 0.7,
+      fullScale: 100,
+      resolution: 0.5,
+      usual: true,
+    },
+  },
+  { kind: "settings", record: "settings", day: "2023-11-01", fields: { technician: "J. Orme" } },
+];
+
+/** An export file of these units; the same units give the same text. */
+export function demoFile(units: readonly DemoUnit[]): string {
+  let stamp = NO_STAMP;
+  const edits = [...INSTRUMENTS, ...units.flatMap(unitEdits)].sort((a, b) =>
+    a.day < b.day ? -1 : a.day > b.day ? 1 : 0,
+  );
+  const changes = edits.map(({ kind, record, day, fields }, i): Change => {
+    stamp = nextStamp(stamp, Date.parse(`${day}T09:00:00Z`));
+    return {
+      id: `demo-${String(i + 1).padStart(5, "0")}`,
+      record,
+      kind,
+      fields,
+      at: stamp,
+      device: "demo",
+      schema: 1,
+    };
+  });
+  return exportFile({ changes, photos: [] });
+}
+
+/** File name and text of every example. */
+export const EXAMPLES: Readonly<Record<string, string>> = {
+  "larkmoor.tapside.json": demoFile(DISTRICT),
+  "one-visit.tapside.json": demoFile(DISTRICT.slice(0, 1)),
+};
