@@ -2,12 +2,8 @@ import { readFileSync } from "node:fs";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { setUpKitchen } from "./kitchen.ts";
 import { closeBrowser, openBrowser, type Phone, pickUpPhone } from "./phone.ts";
+import { shoot } from "./shoot.ts";
 import { textOfPdf } from "./text-of-pdf.ts";
-
-const shots = process.env.TAPSIDE_SHOTS;
-const shoot = async (phone: Phone, name: string) => {
-  if (shots) await phone.page.screenshot({ path: `${shots}/${name}.png` });
-};
 
 /** Budget of the ordinary annual visit, common practice: what a technician puts up with. */
 const MOST_NUMBERS = 14;

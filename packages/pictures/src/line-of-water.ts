@@ -85,7 +85,7 @@ function elementPart(request: LineOfWaterRequest, band: WaterBand): string {
   const right = X + feed;
   const left = right - drain;
   const deep = waterColour(request.feedMgPerL * 1.25, request.theme);
-  const end = Math.min(request.width, 226);
+  const end = Math.min(request.width, 190);
   const shape = `M${X - feed} ${top}L${left} ${bend}Q${left} ${bend + 20} ${left + 22} ${bend + 20}H${end}V${bend + 20 - drain}H${right + 6}Q${right} ${bend + 20 - drain} ${right} ${bend - drain}V${top}Z`;
   const pale = waterColour(request.permeateMgPerL, request.theme);
   const thin = thick(request.permeateLPerMin) / 2;

@@ -42,7 +42,7 @@ function blasiusFlow(
  * @example
  * ```ts
  * import { capillaryFlow } from "@tapside/reverse-osmosis";
- * capillaryFlow({ boreMm: 0.3, lengthM: 0.5 }, 400, 20).flowLPerH; // => 0.5716
+ * capillaryFlow({ boreMm: 0.3, lengthM: 0.5 }, 400, 20).flowLPerH; // => 0.5717
  * ```
  */
 export function capillaryFlow(

@@ -113,7 +113,7 @@ function JudgedUnit({ file, visitId }: { file: UnitFile; visitId: string }) {
   const visit = file.visits.find((one) => one.id === visitId)!;
   const feed = visit.readings.asFound.feedTds;
   const now = newest(assessment);
-  const limit = assessment.findings.find((finding) => finding.id.startsWith("delivered") && finding.limit);
+  const limit = assessment.findings.find((finding) => finding.id === "delivered" && finding.limit);
   const bypassed = visit.answers.inUse === "bypassed" && visit.answers.bypass?.decision !== "putInUse";
   return (
     <div className="along-water unit-bands">
@@ -130,7 +130,7 @@ function JudgedUnit({ file, visitId }: { file: UnitFile; visitId: string }) {
           <Numeral
             hollow
             height={40}
-            text={`${whole(now.carbonLeft.value.lowM3)}–${whole(now.carbonLeft.value.highM3)}`}
+            text={`${whole(Math.max(0, now.carbonLeft.value.lowM3))}–${whole(Math.max(0, now.carbonLeft.value.highM3))}`}
             unit="m³"
           />
         ) : (
@@ -199,7 +199,7 @@ function newest(assessment: Assessment): Assessment["figures"]["asFound"] {
   ) as unknown as typeof asFound;
 }
 
-const whole = (value: number) => value.toFixed(value < 10 ? 1 : 0);
+const whole = (value: number) => value.toFixed(value > 0 && value < 10 ? 1 : 0);
 
 function usableTitle(file: UnitFile): string {
   const lowest = Math.max(...file.appliances.map((one) => one.minimumPressureKPaGauge ?? 0), 0);
@@ -229,7 +229,7 @@ function NumberOf({
       <p>{title}</p>
       {text ? (
         <span className="with-u">
-          <Numeral text={text.text} height={tall ? 58 : 46} name={`${text.text} ${unit}`} />
+          <Numeral text={text.text} height={tall ? 58 : 40} name={`${text.text} ${unit}`} />
           <span>
             {unit}
             {text.uText ? (

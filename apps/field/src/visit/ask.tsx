@@ -8,10 +8,10 @@ import { visitWords as words } from "./words.ts";
 
 /** The first question: does the water go through the unit at all? */
 export function Ask({ open }: { open: OpenVisit }) {
-  const { next, to, hint, steps, navigate } = useGoOn(open, "ask");
+  const { to, hint, steps, go } = useGoOn(open, "ask");
   const answer = (inUse: "inUse" | "bypassed") => {
     open.write({ "answer:inUse": inUse });
-    navigate(inUse === "bypassed" ? `${open.base}/bypass` : next.path === "bypass" ? open.base : to);
+    go();
   };
   const given = open.visit.answers.inUse;
   return (

@@ -1,3 +1,4 @@
+import { unitFile } from "@tapside/records";
 import { useLocation } from "wouter";
 import type { Press } from "../look/screen.tsx";
 import { stepTitle } from "./step-title.ts";
@@ -11,7 +12,15 @@ export function useGoOn(open: OpenVisit, stepId: string) {
   const steps = stepsOf(open.file, open.visit, open.assessment);
   const next = nextStep(steps, stepId);
   const to = `${open.base}/${next.path}`;
-  return { steps, next, to, hint: stepTitle(next), go: () => navigate(to), navigate };
+  const go = () => navigate(`${open.base}/${nextStep(freshSteps(open), stepId).path}`);
+  return { steps, next, to, hint: stepTitle(next), go, navigate };
+}
+
+/** The steps as the book stands this moment: what was just written may have brought a new one. */
+function freshSteps(open: OpenVisit) {
+  const { book } = open.live.snapshot();
+  const visit = book.visit.get(open.visit.id) ?? open.visit;
+  return stepsOf(unitFile(book, open.file.unit.id) ?? open.file, visit, open.assessment);
 }
 
 /** Takes back the newest change; when there is none to take back, leads to the overview. */

@@ -147,5 +147,3 @@ export const visitWords = {
     hardness: "drops or strip",
   } as Readonly<Partial<Record<SlotId, string>>>,
 };
-
-export type VisitWords = typeof visitWords;

@@ -1,0 +1,84 @@
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { closeBrowser, openBrowser, pickUpPhone } from "./phone.ts";
+import { shoot } from "./shoot.ts";
+
+describe("the demo book, offline", () => {
+  beforeAll(async () => {
+    await openBrowser();
+  });
+  afterAll(closeBrowser);
+
+  it.each([
+    { dark: false, width: 390 },
+    { dark: true, width: 360 },
+  ])("shows the district and its units, %j", async (look) => {
+    const phone = await pickUpPhone(look);
+    const suffix = look.dark ? "-dark" : "";
+    await phone.offline();
+    await phone.tap(/^Open the demo book/);
+    await phone.page.getByText("Sallow Lane primary, Unit 1").first().waitFor();
+    await phone.checkAccess("demo book");
+    await shoot(phone, `book${suffix}`);
+    for (const unit of [
+      "Sallow Lane primary",
+      "Heron Mere secondary",
+      "Ivel Bridge nursery",
+      "Larkmoor central kitchen",
+    ]) {
+      await phone.page
+        .getByRole("link", { name: new RegExp(`^${unit}`) })
+        .first()
+        .click();
+      await phone.page.getByRole("heading", { level: 1, name: new RegExp(unit) }).waitFor();
+      await phone.checkAccess(unit);
+      expect(await phone.page.locator("main").innerText()).not.toMatch(/NaN|undefined|Infinity/);
+      await shoot(phone, `unit-${unit.split(" ")[0]!.toLowerCase()}${suffix}`);
+      await phone.tap(/^Book/);
+    }
+    await phone.tap(/^Demo book/);
+    await phone.page.getByText("This book is empty").waitFor();
+    expect(phone.errors.filter((error) => !error.includes("ERR_INTERNET_DISCONNECTED"))).toEqual([]);
+    await phone.close();
+  });
+
+  it("a bypassed unit asks who allowed it and until when", async () => {
+    const phone = await pickUpPhone();
+    await phone.offline();
+    await phone.tap(/^Open the demo book/);
+    await phone.page
+      .getByRole("link", { name: /^Sallow Lane/ })
+      .first()
+      .click();
+    await phone.tap(/^Start visit/);
+    await phone.tap(/^Bypassed/);
+    await phone.checkAccess("bypassed");
+    await phone.tap("Stays bypassed");
+    await phone.tap(/^Next/);
+    await phone.page.getByText("Write the day the permission ends.").waitFor();
+    await phone.page.getByLabel(/^Until/).fill("2027-01-15");
+    await phone.tap(/^Next/);
+    await phone.page.getByRole("heading", { level: 1, name: "Look and listen" }).waitFor();
+    await phone.close();
+  });
+
+  it("dissolved solids of 100 ppm or less make the unit optional, and the owner decides", async () => {
+    const phone = await pickUpPhone();
+    await phone.offline();
+    await phone.tap(/^Open the demo book/);
+    await phone.page
+      .getByRole("link", { name: /^High Fold/ })
+      .first()
+      .click();
+    await phone.tap(/^Start visit/);
+    await phone.tap(/^In use/);
+    await phone.tap("All as it should be");
+    for (const text of ["9", "40", "13"]) await phone.number(text);
+    await phone.number("68");
+    await phone.page.getByRole("heading", { level: 1, name: "RO is optional here" }).waitFor();
+    await phone.page.getByText("hardness, alkalinity").waitFor();
+    await phone.checkAccess("optional");
+    await phone.tap(/^Owner keeps it/);
+    await phone.page.getByRole("heading", { level: 1, name: "Feed temperature" }).waitFor();
+    await phone.close();
+  });
+});
