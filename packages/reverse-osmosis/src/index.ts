@@ -18,6 +18,7 @@ export {
   type Today,
   usualScatter,
 } from "./expected-readings.ts";
+export { type FaultId, faults, type Situation } from "./faults.ts";
 export { type Filling, type FillingOptions, filling } from "./filling.ts";
 export { type FitReadings, fitUnit, type UnitFit } from "./fit-unit.ts";
 export { hazenWilliamsHeadM } from "./hazen-williams.ts";
