@@ -31,7 +31,7 @@ describe("the demo book, offline", () => {
         .click();
       await phone.page.getByRole("heading", { level: 1, name: new RegExp(unit) }).waitFor();
       await phone.checkAccess(unit);
-      expect(await phone.page.locator("main").innerText()).not.toMatch(/NaN|undefined|Infinity/);
+      expect(await phone.page.locator("main").textContent()).not.toMatch(/NaN|undefined|Infinity/);
       await shoot(phone, `unit-${unit.split(" ")[0]!.toLowerCase()}${suffix}`);
       await phone.tap(/^Book/);
     }
