@@ -9,6 +9,7 @@ export default defineConfig({
           include: ["packages/**/*.test.ts", "apps/**/*.test.ts", "tests/**/*.test.ts", "tools/**/*.test.ts"],
           environment: "node",
           setupFiles: ["tests/depth.ts"],
+          testTimeout: 120_000,
         },
       },
       {

@@ -1,9 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { naclOsmoticPressureKPa } from "./nacl-osmotic-pressure.ts";
 import { operatingPoint } from "./operating-point.ts";
 import { simpleUnit } from "./simple-unit.ts";
 
-const numRuns = process.env.TAPSIDE_DEPTH ? 100_000 : 3000;
+const numRuns = { ci: 20_000, soak: 100_000 }[process.env.TAPSIDE_DEPTH ?? ""] ?? 3000;
 const d = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const units = fc.record({
   area: d(0.1, 3),
@@ -42,6 +43,16 @@ const permeate = (x: Case) => {
   return point.kind === "flowing" ? point.permeateLPerH : 0;
 };
 
+/**
+ * Osmotic pressure grows with absolute temperature (0.7 % in 2 °C). Where the salt at the wall takes up nearly all the
+ * pressure, warming can honestly give less water, so the law about temperature holds only away from there.
+ */
+const farFromOsmotic = (x: Case) => {
+  const point = solve(x);
+  const wallMgPerL = x.beta * (point.kind === "flowing" ? point.concentrateMgPerL : x.c);
+  return x.p - x.back > 1.5 * naclOsmoticPressureKPa(wallMgPerL, x.t);
+};
+
 describe("laws of the operating point", () => {
   it("any unit gives an answer or a named outcome, balances close, recovery is in [0, 1)", () => {
     fc.assert(
@@ -71,7 +82,8 @@ describe("laws of the operating point", () => {
         const base = permeate(x) * (1 - 1e-6) - 1e-6;
         expect(permeate({ ...x, p: x.p + 20 })).toBeGreaterThanOrEqual(base);
         expect(permeate({ ...x, back: Math.max(0, x.back - 20) })).toBeGreaterThanOrEqual(base);
-        expect(permeate({ ...x, t: Math.min(45, x.t + 2) })).toBeGreaterThanOrEqual(base);
+        if (farFromOsmotic(x))
+          expect(permeate({ ...x, t: Math.min(45, x.t + 2) })).toBeGreaterThanOrEqual(base);
       }),
       { numRuns, seed: 21 },
     );
