@@ -1,7 +1,9 @@
 import { checkValue, type KindId } from "@tapside/records";
-import { type ReactNode, useId, useState } from "react";
+import { type ReactNode, useId } from "react";
 import { useBook } from "../store/use-book.ts";
+import { bookWords as words } from "../words/book.ts";
 import { NumberEntry } from "./number-entry.tsx";
+import { useDraft } from "./use-draft.ts";
 
 interface SpecBase {
   readonly field: string;
@@ -32,13 +34,20 @@ interface FormProps {
 
 /** Entries of one record. Each is kept the moment it is left; there is nothing to save. */
 export function Form({ kind, id, specs }: FormProps) {
-  const { live } = useBook();
+  const { live, snapshot } = useBook();
+  const decimalSign = snapshot.book.settings.get("settings")?.decimalSign ?? ".";
   const write = (field: string, value: string | number | boolean | null | readonly string[]) =>
     void live.write(kind, id, { [field]: value });
   return (
     <>
       {specs.map((spec) => (
-        <Entry key={`${id}:${spec.field}`} spec={spec} value={live.field(id, spec.field)} write={write} />
+        <Entry
+          key={`${id}:${spec.field}:${decimalSign}`}
+          spec={spec}
+          value={live.field(id, spec.field)}
+          decimalSign={decimalSign}
+          write={write}
+        />
       ))}
     </>
   );
@@ -47,10 +56,11 @@ export function Form({ kind, id, specs }: FormProps) {
 interface EntryProps {
   readonly spec: FieldSpec;
   readonly value: unknown;
+  readonly decimalSign: string;
   readonly write: (field: string, value: string | number | boolean | null | readonly string[]) => void;
 }
 
-function Entry({ spec, value, write }: EntryProps): ReactNode {
+function Entry({ spec, value, decimalSign, write }: EntryProps): ReactNode {
   const keep = (next: string | number | boolean | null | readonly string[]) => write(spec.field, next);
   switch (spec.kind) {
     case "text":
@@ -71,6 +81,7 @@ function Entry({ spec, value, write }: EntryProps): ReactNode {
           value={typeof value === "number" ? value : undefined}
           baseUnit={spec.baseUnit}
           units={spec.units}
+          decimalSign={decimalSign}
           {...(spec.range && { range: spec.range })}
           onChange={keep}
         />
@@ -108,23 +119,29 @@ function TextField({
   onChange: (text: string | null) => void;
 }) {
   const id = useId();
-  const [raw, setRaw] = useState(value);
-  const refusal =
-    checkValue(raw).kind === "known" ? "" : "This text holds a sign that cannot be kept. Rub it out.";
-  const problem = refusal || (required && raw.trim() === "" ? "A name is needed to find it again." : "");
+  const draft = useDraft(value, (kept) => kept);
+  const text = draft.raw.trim();
+  const refusal = checkValue(draft.raw).kind === "known" ? "" : words.unkeepable;
+  const problem = refusal || (required && text === "" ? words.nameNeeded : "");
+  const keep = () => {
+    if (problem !== "" || !draft.touched) return;
+    draft.take(text);
+    onChange(text === "" ? null : text);
+  };
   return (
     <div className="band entry">
       <label htmlFor={id}>{label}</label>
       <input
         id={id}
-        value={raw}
+        value={draft.raw}
         autoComplete="off"
+        aria-invalid={problem !== ""}
         aria-describedby={`${id}-problem`}
-        onChange={(event) => setRaw(event.target.value)}
-        onBlur={() => refusal === "" && onChange(raw.trim() === "" ? null : raw.trim())}
+        onChange={(event) => draft.type(event.target.value)}
+        onBlur={keep}
       />
       <p id={`${id}-problem`} role="status">
-        {problem && (raw !== "" || value !== "") ? <span className="problem">{problem}</span> : null}
+        {problem ? <span className="problem">{problem}</span> : null}
       </p>
     </div>
   );
@@ -140,16 +157,42 @@ function DateField({
   onChange: (text: string | null) => void;
 }) {
   const id = useId();
-  const today = new Date().toISOString().slice(0, 10);
+  const draft = useDraft(value, (kept) => kept);
+  const keep = (input: HTMLInputElement) => {
+    if (input.validity.badInput) return draft.refuse(words.noSuchDay);
+    if (!draft.touched) return draft.refuse("");
+    if (draft.raw > today()) return draft.refuse(words.dayToCome);
+    if (draft.raw !== "" && draft.raw < EARLIEST) return draft.refuse(words.dayTooOld);
+    draft.take(draft.raw);
+    onChange(draft.raw || null);
+  };
   return (
     <div className="band entry">
       <label htmlFor={id}>{label}</label>
-      <input id={id} type="date" value={value} onChange={(event) => onChange(event.target.value || null)} />
-      <p role="status">
-        {value > today ? <span className="problem">This day has not come yet.</span> : null}
+      <input
+        id={id}
+        type="date"
+        value={draft.raw}
+        aria-invalid={draft.problem !== ""}
+        aria-describedby={`${id}-problem`}
+        onChange={(event) => draft.type(event.target.value)}
+        onBlur={(event) => keep(event.target)}
+      />
+      <p id={`${id}-problem`} role="status">
+        {draft.problem ? <span className="problem">{draft.problem}</span> : null}
       </p>
     </div>
   );
+}
+
+/** No part of a unit in service is older. */
+const EARLIEST = "1980-01-01";
+
+/** The day on this phone's own calendar. */
+function today(): string {
+  const now = new Date();
+  const two = (n: number) => String(n).padStart(2, "0");
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
 type Choices = readonly (readonly [value: string, label: string])[];

@@ -1,6 +1,7 @@
 import { convert, known, type Outcome, parseReading } from "@tapside/quantities";
 import { useId, useState } from "react";
 import { sayWhyNot } from "../words/say-why-not.ts";
+import { useDraft } from "./use-draft.ts";
 
 interface NumberEntryProps {
   readonly label: string;
@@ -10,6 +11,7 @@ interface NumberEntryProps {
   /** Units offered; the first is shown. */
   readonly units: readonly string[];
   readonly range?: readonly [low: number, high: number];
+  readonly decimalSign?: string;
   readonly onChange: (value: number | null) => void;
 }
 
@@ -17,27 +19,42 @@ interface NumberEntryProps {
  * A number of the set-up: typed text stays as typed, its value is kept in the base unit. What cannot be a number, or
  * lies outside what the thing can be, is refused by a sentence at a fixed place and nothing is lost.
  */
-export function NumberEntry({ label, value, baseUnit, units, range, onChange }: NumberEntryProps) {
+export function NumberEntry({
+  label,
+  value,
+  baseUnit,
+  units,
+  range,
+  decimalSign = ".",
+  onChange,
+}: NumberEntryProps) {
   const id = useId();
   const [unit, setUnit] = useState(units[0] ?? baseUnit);
-  const [raw, setRaw] = useState(() => shown(value, baseUnit, unit));
-  const [problem, setProblem] = useState("");
-  const take = (text: string, inUnit: string) => {
-    if (text.trim() === "") {
-      setProblem("");
+  const inSign = (text: string) => text.replace(".", decimalSign);
+  const draft = useDraft(value, (kept) => inSign(shown(kept, baseUnit, unit)));
+  const { raw, problem } = draft;
+  const take = (inUnit: string) => {
+    if (raw.trim() === "") {
+      draft.take(undefined);
       return onChange(null);
     }
-    const typed = parseReading(text);
-    if (typed.kind !== "known") return setProblem(sayWhyNot(typed));
+    const typed = parseReading(raw);
+    if (typed.kind !== "known") return draft.refuse(sayWhyNot(typed));
     const base = inUnitOf(typed.value.value, inUnit, baseUnit);
-    if (base.kind !== "known") return setProblem(sayWhyNot(base));
+    if (base.kind !== "known") return draft.refuse(sayWhyNot(base));
     if (range && (base.value < range[0] || base.value > range[1])) {
-      return setProblem(
+      return draft.refuse(
         `${shown(range[0], baseUnit, inUnit)} to ${shown(range[1], baseUnit, inUnit)} ${inUnit} is possible here.`,
       );
     }
-    setProblem("");
+    draft.take(base.value);
     onChange(base.value);
+  };
+  /** What is kept stays what it is and is shown in the other unit; a text not taken yet is tried again in it. */
+  const turn = (next: string) => {
+    setUnit(next);
+    if (draft.touched) take(next);
+    else draft.show(inSign(shown(value, baseUnit, next)));
   };
   const following = units[(units.indexOf(unit) + 1) % units.length] ?? unit;
   return (
@@ -45,14 +62,7 @@ export function NumberEntry({ label, value, baseUnit, units, range, onChange }: 
       <div className="row">
         <label htmlFor={id}>{label}</label>
         {units.length > 1 ? (
-          <button
-            type="button"
-            className="unit-switch"
-            onClick={() => {
-              setUnit(following);
-              take(raw, following);
-            }}
-          >
+          <button type="button" className="unit-switch" onClick={() => turn(following)}>
             {unit}
           </button>
         ) : (
@@ -66,8 +76,8 @@ export function NumberEntry({ label, value, baseUnit, units, range, onChange }: 
         value={raw}
         aria-invalid={problem !== ""}
         aria-describedby={`${id}-problem`}
-        onChange={(event) => setRaw(event.target.value)}
-        onBlur={() => take(raw, unit)}
+        onChange={(event) => draft.type(event.target.value)}
+        onBlur={() => draft.touched && take(unit)}
       />
       <p id={`${id}-problem`} role="status">
         {problem ? <span className="problem">{problem}</span> : null}
@@ -79,7 +89,7 @@ export function NumberEntry({ label, value, baseUnit, units, range, onChange }: 
 function shown(value: number | undefined, from: string, to: string): string {
   if (value === undefined || value === null) return "";
   const outcome = inUnitOf(value, from, to);
-  return outcome.kind === "known" ? String(Number(outcome.value.toPrecision(4))) : "";
+  return outcome.kind === "known" ? String(Number(outcome.value.toPrecision(6))) : "";
 }
 
 /** A plain number has no unit to convert. */

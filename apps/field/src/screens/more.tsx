@@ -19,11 +19,9 @@ export function MoreScreen({ onDemo, onOwn, isDemo }: MoreScreenProps) {
   const [said, setSaid] = useState("");
   const exportAll = async () => {
     const text = await live.exportText({ mark: false });
-    await handOver(
-      new Blob([text], { type: "application/json" }),
-      `tapside-${new Date().toISOString().slice(0, 10)}.json`,
-    );
-    await live.markExported();
+    const name = `tapside-${new Date().toISOString().slice(0, 10)}.json`;
+    const given = await handOver(new Blob([text], { type: "application/json" }), name);
+    if (given) await live.markExported();
   };
   const importChosen = async () => {
     const chosen = file.current?.files?.[0];

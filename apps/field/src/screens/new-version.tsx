@@ -7,6 +7,7 @@ import { bookWords as words } from "../words/book.ts";
 export function NewVersion() {
   const { snapshot } = useBook();
   const [waiting, setWaiting] = useState<ServiceWorker>();
+  const [elsewhere, setElsewhere] = useState(false);
   useEffect(() => {
     void watchForUpdates(setWaiting);
   }, []);
@@ -19,15 +20,22 @@ export function NewVersion() {
       </Band>
     );
   }
-  const take = () => {
+  const take = async () => {
+    if (!(await noVisitOpen())) return setElsewhere(true);
     navigator.serviceWorker.addEventListener("controllerchange", () => location.reload(), { once: true });
     waiting.postMessage({ type: "SKIP_WAITING" });
   };
   return (
-    <Band tint press={{ onPress: take }}>
-      <strong>{words.newVersion}.</strong> {words.takeNew}
+    <Band tint press={{ onPress: () => void take() }}>
+      <strong>{words.newVersion}.</strong> {elsewhere ? words.notWhileVisit : words.takeNew}
     </Band>
   );
+}
+
+/** Also of visits in the other book or in another tab, which this book does not show. */
+async function noVisitOpen(): Promise<boolean> {
+  const held = (await navigator.locks?.query())?.held ?? [];
+  return !held.some((lock) => lock.name === "visit-open");
 }
 
 async function watchForUpdates(found: (worker: ServiceWorker) => void) {

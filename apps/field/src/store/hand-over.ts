@@ -1,15 +1,16 @@
-/** Hands a file to the phone: its share sheet where files can be shared, else a download. */
-export async function handOver(blob: Blob, name: string): Promise<void> {
+/** Hands a file to the phone: its share sheet where files can be shared, else a download. False when the person called it off. */
+export async function handOver(blob: Blob, name: string): Promise<boolean> {
   const file = new File([blob], name, { type: blob.type });
   if (navigator.canShare?.({ files: [file] })) {
     try {
       await navigator.share({ files: [file], title: name });
-      return;
+      return true;
     } catch (error) {
-      if ((error as DOMException).name === "AbortError") return;
+      if ((error as DOMException).name === "AbortError") return false;
     }
   }
   download(blob, name);
+  return true;
 }
 
 export function download(blob: Blob, name: string): void {

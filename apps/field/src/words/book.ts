@@ -79,6 +79,11 @@ export const bookWords = {
   aboutText:
     "Dissolved solids show no microbes, lead, chlorine or nitrate. Readings are as good as the instruments; the uncertainty beside each number comes from what you wrote about them. Limits come from labels you typed or from common practice, named beside each. Pressure, hot water, electricity, chemicals: local code, the appliance manual and licensed practice govern.",
   licence: "Apache-2.0. Text face B612 under the SIL Open Font License 1.1.",
+  unkeepable: "This text holds a sign that cannot be kept. Rub it out.",
+  nameNeeded: "A name is needed to find it again; the last one stays until then.",
+  noSuchDay: "There is no such day.",
+  dayToCome: "This day has not come yet.",
+  dayTooOld: "This day is too long ago.",
   newVersion: "A new version is ready",
   takeNew: "Take it",
   notWhileVisit: "It waits until the visit is closed.",
