@@ -1,5 +1,7 @@
+import type { BandPart, LineOfWaterRequest } from "@tapside/pictures";
+
 /** The sign beside a number of the record. */
-export type CellMark = "outside" | "tooClose" | "none";
+export type CellMark = "outside" | "notExpected" | "tooClose" | "none";
 
 export interface ReadingCell {
   readonly text: string;
@@ -13,6 +15,19 @@ export interface ReadingRow {
   readonly asFound: ReadingCell;
   readonly asLeft: ReadingCell;
   readonly limit: string;
+  /** What stands at this row on the line of water. */
+  readonly part?: BandPart;
+}
+
+/** The water beside the table of readings, where its flows and solids are known. */
+export type WaterLine = Pick<
+  LineOfWaterRequest,
+  "feedLPerMin" | "permeateLPerMin" | "feedMgPerL" | "permeateMgPerL" | "flowing" | "bypass"
+>;
+
+export interface ValveSign {
+  readonly text: string;
+  readonly open: boolean;
 }
 
 /** What a service record is made of: plain data, the same on screen, on paper and in the frozen text. */
@@ -23,8 +38,15 @@ export type Block =
       readonly kind: "readings";
       readonly head: readonly [string, string, string, string];
       readonly rows: readonly ReadingRow[];
+      readonly water?: WaterLine;
     }
-  | { readonly kind: "list"; readonly title: string; readonly items: readonly string[] }
+  | {
+      readonly kind: "list";
+      readonly title: string;
+      readonly items: readonly string[];
+      /** Drawn instead of the items where there is a pen. */
+      readonly valves?: readonly ValveSign[];
+    }
   | { readonly kind: "figure"; readonly svg: string; readonly alt: string; readonly heightPt: number }
   | { readonly kind: "signature"; readonly text: string; readonly path?: string }
   | { readonly kind: "newPage" };
@@ -44,5 +66,10 @@ export interface RecordContent {
   readonly temperatureForm: string;
   /** The judgement, rounded at the boundary. */
   readonly assessment: unknown;
+  /** What it was judged from, up to and with this visit; absent in records of the first kind. */
+  readonly inputs?: unknown;
+  readonly settings?: unknown;
+  /** Ids of the sources its limits come from. */
+  readonly sources?: readonly string[];
   readonly blocks: readonly Block[];
 }

@@ -1,6 +1,8 @@
 import type { Assessment, ExpectedId, Figure, Finding } from "@tapside/assessment";
+import type { BandPart } from "@tapside/pictures";
 import type { Outcome } from "@tapside/quantities";
-import type { KeptVisit, Phase, Reading, SlotId } from "@tapside/records";
+import type { KeptVisit, Phase, Reading, SlotId, UnitFile } from "@tapside/records";
+import { SLOTS } from "@tapside/records";
 import { formatFigure, type Messages, plainNumber } from "@tapside/words";
 import type { CellMark, ReadingCell, ReadingRow } from "./block.ts";
 
@@ -10,49 +12,78 @@ interface RowPlan {
   /** Finding that judges this row. */
   readonly finding?: string;
   readonly title?: string;
+  readonly part?: BandPart;
 }
 
 /** The rows of the record, in the order of the water. */
 const PLAN: readonly RowPlan[] = [
-  { slot: "feedTds", finding: "feedTds" },
+  { slot: "feedTds", finding: "feedTds", part: "tap" },
   { slot: "beforeFilterPressure", finding: "feedPressure" },
-  { slot: "afterFilterPressure", finding: "filterDrop" },
-  { slot: "chlorineAfter", finding: "chlorineAfterCarbon" },
-  { figure: "drainFlow", title: "Drain" },
+  { slot: "afterFilterPressure", finding: "filterDrop", part: "cartridge" },
+  { slot: "chlorineAfter", finding: "chlorineAfterCarbon", part: "shutOff" },
+  { figure: "drainFlow", title: "Drain", part: "element" },
   { figure: "permeateFlow", title: "Permeate" },
   { slot: "permeateTds" },
   { figure: "percentReduction", title: "Percent reduction", finding: "percentReduction" },
   { figure: "flowRatio", title: "Membrane flow", finding: "membraneFlow" },
   { figure: "saltRatio", title: "Salt passage", finding: "saltPassage" },
-  { figure: "airCharge", title: "Tank air charge", finding: "airCharge" },
+  { figure: "airCharge", title: "Tank air charge", finding: "airCharge", part: "tank" },
   { figure: "usableLitres", title: "Usable litres" },
-  { slot: "deliveredTds", finding: "delivered" },
+  { slot: "deliveredTds", finding: "delivered", part: "outlet" },
 ];
 
 export function readingRows(
+  file: UnitFile,
   visit: KeptVisit,
   assessment: Assessment,
   words: Messages,
 ): readonly ReadingRow[] {
-  return PLAN.map((plan) => ({
-    title: plan.title ?? (plan.slot ? words.slots[plan.slot] : ""),
-    note: noteOf(plan, visit, assessment),
-    asFound: cell(plan, "asFound", visit, assessment),
-    asLeft: cell(plan, "asLeft", visit, assessment),
-    limit: limitOf(plan, assessment, words),
-  }));
+  const absent = new Set(file.unit.portsAbsent);
+  return PLAN.map((plan) => {
+    const noPort = plan.slot !== undefined && absent.has(SLOTS[plan.slot].port);
+    return {
+      title: plan.title ?? (plan.slot ? words.slots[plan.slot] : ""),
+      note: noteOf(plan, visit, assessment),
+      asFound: cell(plan, "asFound", visit, assessment, noPort),
+      asLeft: cell(plan, "asLeft", visit, assessment, noPort),
+      limit: limitOf(plan, assessment, words),
+      ...(plan.part && { part: plan.part }),
+    };
+  });
 }
 
 const findingFor = (plan: RowPlan, phase: Phase, assessment: Assessment): Finding | undefined =>
   assessment.findings.find((one) => one.phase === phase && one.id === plan.finding);
 
-function cell(plan: RowPlan, phase: Phase, visit: KeptVisit, assessment: Assessment): ReadingCell {
-  const verdict = findingFor(plan, phase, assessment)?.verdict;
-  const mark: CellMark = verdict === "outside" ? "outside" : verdict === "tooClose" ? "tooClose" : "none";
+function cell(
+  plan: RowPlan,
+  phase: Phase,
+  visit: KeptVisit,
+  assessment: Assessment,
+  noPort: boolean,
+): ReadingCell {
   const text = plan.slot
     ? readingText(visit.readings[phase][plan.slot])
     : figureText(assessment.figures[phase][plan.figure!] as Outcome<Figure>);
-  return text === undefined ? { text: "not read", mark: "none" } : { text, mark };
+  if (text === undefined) return { text: noPort ? "no port" : "not read", mark: "none" };
+  return { text, mark: markOf(plan, phase, visit, assessment) };
+}
+
+/** A limit's answer comes first; beyond it, whether a sound unit would read so today. */
+function markOf(plan: RowPlan, phase: Phase, visit: KeptVisit, assessment: Assessment): CellMark {
+  const verdict = findingFor(plan, phase, assessment)?.verdict;
+  if (verdict === "outside" || verdict === "tooClose") return verdict;
+  if (assessment.expected.kind !== "known") return "none";
+  const expected = assessment.expected.value[(plan.slot ?? plan.figure) as ExpectedId];
+  const read = plan.slot ? visit.readings[phase][plan.slot] : knownFigure(plan, phase, assessment);
+  if (!expected || read?.value == null || read.unit !== expected.unit || read.scale !== expected.scale)
+    return "none";
+  return read.value < expected.low || read.value > expected.high ? "notExpected" : "none";
+}
+
+function knownFigure(plan: RowPlan, phase: Phase, assessment: Assessment): Figure | undefined {
+  const figure = assessment.figures[phase][plan.figure!] as Outcome<Figure>;
+  return figure.kind === "known" ? figure.value : undefined;
 }
 
 function readingText(reading: Reading | undefined): string | undefined {

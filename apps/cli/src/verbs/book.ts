@@ -47,7 +47,7 @@ function judged(book: Book, visit: KeptVisit) {
   const asOf = visit.endedAt ?? visit.startedAt ?? "1970-01-01T00:00:00Z";
   const timeZone = file.site.timeZone ?? "UTC";
   const settings = book.settings.get("settings") ?? {};
-  return { file, asOf, timeZone, assessment: assess(file, visit.id, { asOf, timeZone, settings }) };
+  return { file, asOf, timeZone, settings, assessment: assess(file, visit.id, { asOf, timeZone, settings }) };
 }
 
 function open(args: readonly string[], io: CliIo) {
@@ -125,6 +125,7 @@ function recordOf(found: NonNullable<ReturnType<typeof open>>): { content: Recor
     issuedAt: found.asOf,
     timeZone: found.timeZone,
     revision: 1,
+    settings: found.settings,
   });
   return { content, mark: freeze(content).mark };
 }
