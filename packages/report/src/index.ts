@@ -1,2 +1,10 @@
-export type { Block, CellMark, ReadingCell, ReadingRow, RecordContent } from "./block.ts";
+export type {
+  Block,
+  CellMark,
+  ReadingCell,
+  ReadingRow,
+  RecordContent,
+  ValveSign,
+  WaterLine,
+} from "./block.ts";
 export { buildRecord, type RecordRequest } from "./build-record.ts";

@@ -1,0 +1,47 @@
+import { assess } from "@tapside/assessment";
+import { type Book, bookOf, EMPTY_STATE, fold, importFile, type KeptVisit, unitFile } from "@tapside/records";
+import { en } from "@tapside/words";
+import { type CliIo, options } from "../command-verb.ts";
+import { sentence } from "../sentence.ts";
+
+/** The book in an exported file, or undefined after a sentence that says why not. */
+export function bookIn(path: string | undefined, io: CliIo): Book | undefined {
+  if (!path) {
+    io.complain("Name an exported file.");
+    return undefined;
+  }
+  const content = importFile(io.readText(path));
+  if (content.kind === "known") return bookOf(fold(EMPTY_STATE, content.value.changes));
+  io.complain(`${path}: ${content.kind === "refused" ? en.refusal(content) : sentence(content)}`);
+  return undefined;
+}
+
+/** The visit named, else the newest. */
+function visitIn(book: Book, id: string | undefined, io: CliIo): KeptVisit | undefined {
+  const visits = [...book.visit.values()].sort((a, b) =>
+    (a.startedAt ?? "") < (b.startedAt ?? "") ? 1 : -1,
+  );
+  const visit = id ? book.visit.get(id) : visits[0];
+  if (!visit) io.complain(id ? `There is no visit ${id} in this file.` : "There is no visit in this file.");
+  return visit;
+}
+
+/** The judgement of a visit as it stood when the visit ended, so that the same file always gives the same answer. */
+function judged(book: Book, visit: KeptVisit) {
+  const file = visit.unit ? unitFile(book, visit.unit) : undefined;
+  if (!file) return undefined;
+  const asOf = visit.endedAt ?? visit.startedAt ?? "1970-01-01T00:00:00Z";
+  const timeZone = file.site.timeZone ?? "UTC";
+  const settings = book.settings.get("settings") ?? {};
+  return { file, asOf, timeZone, settings, assessment: assess(file, visit.id, { asOf, timeZone, settings }) };
+}
+
+/** The visit an argument list names, judged; undefined after a sentence that says why not. */
+export function openVisit(args: readonly string[], io: CliIo) {
+  const { plain, named } = options(args, ["-o", "--visit"]);
+  const book = bookIn(plain[0], io);
+  const visit = book && visitIn(book, named["--visit"], io);
+  const found = book && visit && judged(book, visit);
+  if (visit && !found) io.complain("The visit's unit is not in this file.");
+  return found && visit && book ? { ...found, visit, book, named } : undefined;
+}

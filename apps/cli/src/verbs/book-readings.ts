@@ -1,0 +1,20 @@
+import { unitFile } from "@tapside/records";
+import { readingsCsv } from "@tapside/report/csv";
+import { type CommandVerb, options } from "../command-verb.ts";
+import { bookIn } from "./book-file.ts";
+
+/** Every reading of an exported book as a table. */
+export const exportReadingsVerb: CommandVerb = {
+  summary: "every reading of an exported file as CSV",
+  usage: "export readings FILE [-o OUT.csv]",
+  examples: [{ args: ["export", "readings", "examples/one-visit.tapside.json"], prints: "asFound,feedTds" }],
+  run(args, io) {
+    const { plain, named } = options(args, ["-o"]);
+    const book = bookIn(plain[0], io);
+    if (!book) return 2;
+    const csv = readingsCsv([...book.unit.keys()].sort().flatMap((id) => unitFile(book, id) ?? []));
+    if (named["-o"]) io.writeText(named["-o"], csv);
+    else io.print(csv.trimEnd());
+    return 0;
+  },
+};

@@ -1,0 +1,71 @@
+import { fileURLToPath } from "node:url";
+import { freeze, verifyRecord } from "@tapside/records";
+import { buildRecord, type RecordContent } from "@tapside/report";
+import { recordHtml } from "@tapside/report/html";
+import { type PdfFonts, recordPdf } from "@tapside/report/pdf";
+import { en } from "@tapside/words";
+import type { CliIo, CommandVerb } from "../command-verb.ts";
+import { openVisit } from "./book-file.ts";
+
+/** The bundle lies one folder nearer to the root than this source. */
+const UP = import.meta.url.endsWith("/src/verbs/book-report.ts") ? "../../../../" : "../../../";
+
+const fonts = (io: CliIo): PdfFonts => {
+  const bytes = (name: string) =>
+    io.readBytes(fileURLToPath(new URL(`${UP}packages/pictures/fonts/${name}`, import.meta.url)));
+  return { regular: bytes("B612-Regular.otf"), bold: bytes("B612-Bold.otf") };
+};
+
+/** Prints the service record of a visit. */
+export const reportVerb: CommandVerb = {
+  summary: "the service record of a visit as PDF or HTML",
+  usage:
+    "report FILE -o OUT.pdf|OUT.html [--visit ID] [--json]\n  a record already issued in the file is printed as it was frozen",
+  examples: [],
+  async run(args, io) {
+    const found = openVisit(args, io);
+    if (!found) return 2;
+    const out = found.named["-o"];
+    if (!out) {
+      io.complain("Say where to: tapside report FILE -o OUT.pdf");
+      return 2;
+    }
+    const record = recordOf(found);
+    if (!record) {
+      io.complain("The record issued for this visit no longer has its mark; tapside verify says which.");
+      return 1;
+    }
+    const { content, mark } = record;
+    if (out.endsWith(".html")) io.writeText(out, recordHtml(content, mark));
+    else io.writeBytes(out, await recordPdf(content, mark, fonts(io)));
+    if (found.named["--json"]) io.print(JSON.stringify({ mark, content }));
+    else io.complain(`${out}, record mark ${mark}`);
+    return 0;
+  },
+};
+
+/** The newest record issued for the visit as frozen, undefined if altered since; else one made now from the same records. */
+function recordOf(
+  found: NonNullable<ReturnType<typeof openVisit>>,
+): { content: RecordContent; mark: string } | undefined {
+  const issued = [...found.book.serviceRecord.values()]
+    .filter((record) => record.visit === found.visit.id && record.json && record.mark)
+    .sort((a, b) => (b.revision ?? 0) - (a.revision ?? 0))[0];
+  if (issued) {
+    const sound = verifyRecord({ json: issued.json!, mark: issued.mark! });
+    return sound.kind === "known"
+      ? { content: sound.value as unknown as RecordContent, mark: issued.mark! }
+      : undefined;
+  }
+  const content = buildRecord({
+    file: found.file,
+    visitId: found.visit.id,
+    assessment: found.assessment,
+    words: en,
+    issuedAt: found.asOf,
+    timeZone: found.timeZone,
+    revision: 1,
+    settings: found.settings,
+  });
+  return { content, mark: freeze(content).mark };
+}

@@ -1,0 +1,101 @@
+import { freeze } from "@tapside/records";
+import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
+import { describe, expect, it } from "vitest";
+import type { RecordContent } from "./block.ts";
+import { recordPdf } from "./pdf.ts";
+import { DEMO_UNITS, demoRecord, FONTS, withLastVisit } from "./test-support/demo-record.ts";
+
+interface Node {
+  readonly role?: string;
+  readonly alt?: string;
+  readonly children?: readonly Node[];
+}
+
+async function readBack(content: RecordContent) {
+  const { mark } = freeze(content);
+  const pdf = await getDocument({ data: await recordPdf(content, mark, FONTS), verbosity: 0 }).promise;
+  const text: string[] = [];
+  const roles: string[] = [];
+  const alts: string[] = [];
+  const walk = (node: Node) => {
+    if (node.role) roles.push(node.role);
+    if (node.alt) alts.push(node.alt);
+    for (const child of node.children ?? []) walk(child);
+  };
+  for (let i = 1; i <= pdf.numPages; i++) {
+    const page = await pdf.getPage(i);
+    const { items } = await page.getTextContent();
+    text.push(items.map((item) => ("str" in item ? item.str : "")).join(" "));
+    walk((await page.getStructTree()) as Node);
+  }
+  const { Title } = (await pdf.getMetadata()).info as { Title: string };
+  const marked = await pdf.getMarkInfo();
+  const all = text.join(" ").replace(/\s+/g, " ");
+  return { pages: pdf.numPages, text: all, roles, alts, title: Title, marked: marked?.Marked, mark };
+}
+
+const count = (roles: readonly string[], role: string) => roles.filter((one) => one === role).length;
+
+describe("the printed record", () => {
+  it.each(DEMO_UNITS)("of unit %i has the structure a reader is led by", async (n) => {
+    const { roles, marked, text, alts } = await readBack(demoRecord(n));
+    expect(marked).toBe(true);
+    expect(count(roles, "H1")).toBe(1);
+    expect(count(roles, "H2")).toBeGreaterThanOrEqual(8);
+    expect(count(roles, "Table")).toBe(1);
+    expect(count(roles, "TR")).toBe(14);
+    expect(count(roles, "TH")).toBe(4 + 13);
+    expect(count(roles, "TD")).toBe(3 * 13);
+    expect(text).not.toMatch(/undefined|NaN|\[object/);
+    expect(alts.some((alt) => /^\d/.test(alt))).toBe(true);
+  });
+
+  it("says on its pages what the frozen text says, and by which mark it is known", async () => {
+    const content = demoRecord(2);
+    const { text, title, mark, pages } = await readBack(content);
+    expect(title).toBe(`Service record, ${content.subtitle}`);
+    for (const block of content.blocks) {
+      const told =
+        "text" in block ? [block.text] : block.kind === "list" && !block.valves ? [...block.items] : [];
+      for (const line of told) expect(text.replace(/\s/g, "")).toContain(line.replace(/\s/g, ""));
+    }
+    expect(text.replace(/\s/g, "")).toContain(mark);
+    expect(text).toContain(`page ${pages} of ${pages}`);
+  });
+
+  it("reads a number's sign aloud", async () => {
+    const { alts } = await readBack(demoRecord(2));
+    expect(alts).toContain("3.9, outside");
+    expect(alts.some((alt) => alt.endsWith("not as expected"))).toBe(true);
+  });
+
+  it("holds long names, many findings and a signature on as many pages as it takes", async () => {
+    const content = demoRecord(1, (file) => ({
+      ...withLastVisit(file, (visit) => ({
+        ...visit,
+        work: Object.fromEntries(
+          Array.from({ length: 80 }, (_, i) => [
+            `task ${i}`,
+            { state: "left" as const, reason: "no time ".repeat(20) },
+          ]),
+        ),
+        answers: {
+          ...visit.answers,
+          signature: { kind: "signed", name: "A. Person", role: "cook", path: "M10 60C60 10 90 110 200 40" },
+        },
+      })),
+      site: { ...file.site, name: "A school of a very long name ".repeat(6) },
+    }));
+    const { pages, alts } = await readBack(content);
+    expect(pages).toBeGreaterThan(4);
+    expect(alts).toContain("Signature");
+  });
+
+  it("still prints a record frozen before inputs and the line of water were kept", async () => {
+    const { inputs: _, settings: __, sources: ___, ...old } = demoRecord(3);
+    const blocks = old.blocks.map((block) =>
+      block.kind === "readings" ? { kind: block.kind, head: block.head, rows: block.rows } : block,
+    );
+    expect((await readBack({ ...old, blocks })).text).toContain("Service record");
+  });
+});
