@@ -1,33 +1,11 @@
 /** Time to print a service record of five pages and to freeze it, beside a calibration loop of the same run. Prints JSON. */
-import { readFileSync } from "node:fs";
 import { performance } from "node:perf_hooks";
-import { assess } from "@tapside/assessment";
-import { bookOf, EMPTY_STATE, fold, freeze, importFile, unitFile } from "@tapside/records";
-import { buildRecord, type RecordContent } from "@tapside/report";
+import { freeze } from "@tapside/records";
+import type { RecordContent } from "@tapside/report";
 import { recordPdf } from "@tapside/report/pdf";
-import { en } from "@tapside/words";
+import { demoRecord, FONTS } from "@tapside/report/test-support";
 
-const root = process.cwd();
-const book = importFile(readFileSync(`${root}/examples/larkmoor.tapside.json`, "utf8"));
-if (book.kind !== "known") throw new Error("the demo district does not import");
-const file = unitFile(bookOf(fold(EMPTY_STATE, book.value.changes)), "demo:2:unit")!;
-const visit = file.visits.at(-1)!;
-const asOf = visit.endedAt!;
-const context = { asOf, timeZone: "UTC", settings: {} };
-
-function content(): RecordContent {
-  const assessment = assess(file, visit.id, context);
-  const words = en;
-  return buildRecord({
-    file,
-    visitId: visit.id,
-    assessment,
-    words,
-    issuedAt: asOf,
-    timeZone: "UTC",
-    revision: 1,
-  });
-}
+const content = () => demoRecord(2);
 
 /** The record with its last page said again until it has five. */
 function fivePages(): RecordContent {
@@ -35,9 +13,6 @@ function fivePages(): RecordContent {
   const last = once.blocks.slice(once.blocks.findIndex((block) => block.kind === "newPage"));
   return { ...once, blocks: [...once.blocks, ...last, ...last] };
 }
-
-const font = (name: string) => new Uint8Array(readFileSync(`${root}/packages/pictures/fonts/${name}`));
-const fonts = { regular: font("B612-Regular.otf"), bold: font("B612-Bold.otf") };
 
 async function milliseconds(task: () => unknown): Promise<number> {
   const start = performance.now();
@@ -62,8 +37,8 @@ function calibration() {
 
 const five = fivePages();
 const { mark } = freeze(five);
-const firstMs = await milliseconds(() => recordPdf(five, mark, fonts));
-const pdf = await recordPdf(five, mark, fonts);
+const firstMs = await milliseconds(() => recordPdf(five, mark, FONTS));
+const pdf = await recordPdf(five, mark, FONTS);
 const pages = new TextDecoder("latin1").decode(pdf).match(/\/Type \/Page\b/g)?.length;
 console.log(
   JSON.stringify(
@@ -72,7 +47,7 @@ console.log(
       pages,
       bytes: pdf.length,
       firstPdfMs: firstMs,
-      nextPdfMs: await medianOf(() => recordPdf(five, mark, fonts)),
+      nextPdfMs: await medianOf(() => recordPdf(five, mark, FONTS)),
       buildAndFreezeMs: await medianOf(() => freeze(content())),
     },
     null,

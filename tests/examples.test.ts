@@ -29,8 +29,7 @@ describe("the judgement of the demo district finds the truth it was made from", 
     });
     const { flowRatio, saltRatio } = figures.asFound;
     if (flowRatio.kind !== "known" || saltRatio.kind !== "known") throw new Error("not judged");
-    // Three expanded uncertainties: ten units, rounded cups and gauges on both visits.
-    expect(Math.abs(flowRatio.value.value - last.water)).toBeLessThan(6 * flowRatio.value.u);
-    expect(Math.abs(saltRatio.value.value - last.salt)).toBeLessThan(6 * saltRatio.value.u);
+    expect(Math.abs(flowRatio.value.value - last.water)).toBeLessThan(2 * flowRatio.value.u);
+    expect(Math.abs(saltRatio.value.value - last.salt)).toBeLessThan(2 * saltRatio.value.u);
   });
 });

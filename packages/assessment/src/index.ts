@@ -1,4 +1,5 @@
 export { assess } from "./assess.ts";
 export * from "./assessment.ts";
 export { USUAL_MONTHS } from "./due.ts";
+export { lifeOnStrip, type PlacedLifePoint } from "./life-on-strip.ts";
 export { OFFICE_DEFAULTS, type Rule, rulesOf } from "./limits.ts";

@@ -5,5 +5,3 @@ export { type LifeStripPoint, type LifeStripRequest, lifeStrip } from "./life-st
 export { type BandPart, type LineOfWaterRequest, lineOfWater, type WaterBand } from "./line-of-water.ts";
 export { type DrawnNumeral, type NumeralRequest, numeral, numeralSvg } from "./numeral.ts";
 export { type ReadingRailRequest, readingRail } from "./reading-rail.ts";
-export { squareMark } from "./square-mark.ts";
-export { visitTicks } from "./visit-ticks.ts";

@@ -30,8 +30,10 @@ export interface LifeStripRequest {
 
 const WIDTH = 300;
 const BASE_Y = 62;
-const PER_RATIO = 215;
-const CLIP = 0.26;
+/** Beyond this a wedge points off the strip instead of a mark standing at a wrong height. */
+const CLIP = 0.4;
+const HALF_HEIGHT = 52;
+const PER_RATIO = HALF_HEIGHT / CLIP;
 const X = (place: number) => 10 + place * 270;
 
 /** One strip along the element's life: salt passage above, permeate flow below one baseline that means "as new". */
@@ -67,14 +69,29 @@ function markOf(point: LifeStripPoint, ink: string, ground: string): string {
     );
   if (point.filters)
     parts.push(`<path d="M${x} 16V118M${x - 8} 118H${x + 8}" stroke="${ink}" stroke-width="2.5"/>`);
-  if (point.saltRatio !== undefined) parts.push(diamond(x, height(point.saltRatio), point, ink, ground));
-  if (point.flowRatio !== undefined) parts.push(disc(x, height(point.flowRatio), point, ink, ground));
+  if (point.saltRatio !== undefined)
+    parts.push(
+      wedge(x, point.saltRatio, point, ink, ground) ||
+        diamond(x, height(point.saltRatio), point, ink, ground),
+    );
+  if (point.flowRatio !== undefined)
+    parts.push(
+      wedge(x, point.flowRatio, point, ink, ground) || disc(x, height(point.flowRatio), point, ink, ground),
+    );
   return parts.join("");
+}
+
+/** Points up or down off the strip; empty when the ratio lies on it. */
+function wedge(x: number, ratio: number, point: LifeStripPoint, ink: string, ground: string): string {
+  if (Math.abs(ratio - 1) <= CLIP) return "";
+  const y = height(ratio);
+  const way = ratio > 1 ? -1 : 1;
+  return `<path d="M${x - 9} ${y - 6 * way}H${x + 9}L${x} ${y + 8 * way}Z" fill="${point.today ? ground : ink}" stroke="${ink}" stroke-width="2.5"/>`;
 }
 
 function whisker(x: number, y: number, u: number | undefined, ink: string): string {
   if (!u) return "";
-  const half = Math.max(10, Math.min(50, PER_RATIO * u));
+  const half = Math.min(HALF_HEIGHT, PER_RATIO * u);
   return `<path d="M${x} ${y - half}V${y + half}M${x - 7} ${y - half}H${x + 7}M${x - 7} ${y + half}H${x + 7}" stroke="${ink}" stroke-width="2.5"/>`;
 }
 

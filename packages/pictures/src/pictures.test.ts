@@ -64,3 +64,23 @@ it("no drawing holds a number that is not one, whatever it is asked", () => {
 });
 
 it("text is escaped", () => expect(escapeText(`<a b="c">&'`)).toBe("&lt;a b=&quot;c&quot;&gt;&amp;&#39;"));
+
+describe("the life strip", () => {
+  const strip = (flowRatio: number, saltRatio: number) =>
+    lifeStrip({
+      points: [
+        { place: 0, flowRatio: 1 },
+        { place: 1, flowRatio, saltRatio, today: true },
+      ],
+      theme: "paper",
+      title: "t",
+      description: "d",
+      words: { salt: "s", flow: "f", fresh: "n", today: "t" },
+    });
+  const wedges = (svg: string) => svg.match(/H[\d.]+L[\d.]+ -?[\d.]+Z/g)?.length ?? 0;
+  it("shows a wedge for what lies off it, never a mark at a wrong height", () => {
+    expect(wedges(strip(1.3, 1.39))).toBe(0);
+    expect(wedges(strip(1.3, 3.9))).toBe(1);
+    expect(wedges(strip(0.5, 3.9))).toBe(2);
+  });
+});

@@ -64,7 +64,7 @@ function blocksOf(visit: KeptVisit, request: RecordRequest): readonly Block[] {
       rows: readingRows(file, visit, assessment, words),
       water: waterLine(file, visit, assessment),
     },
-    ...lifeFigure(assessment, visit.id),
+    ...lifeFigure(assessment, visit.id, words),
     ...findingList(assessment, words),
     ...leftBehind(file, visit, assessment, words),
     ...people(visit, words),

@@ -99,7 +99,10 @@ function earlierPoint(point: UnitFile["openPoints"][number]): string {
 function dueLine(item: DueItem, words: Messages): string {
   const role = words.roles[item.role as keyof Messages["roles"]] ?? item.role;
   const litres = item.litresLeft
-    ? `, or after ${(item.litresLeft.low / 1000).toFixed(1)} to ${(item.litresLeft.high / 1000).toFixed(1)} m³ more`
+    ? `, or after ${cubicMetres(item.litresLeft.low)} to ${cubicMetres(item.litresLeft.high)} m³ more`
     : "";
   return `${role}: ${item.byDate ? `by ${item.byDate}` : "fitting date not known"}${litres}${item.overdue ? " (due)" : ""}`;
 }
+
+/** A cartridge used beyond its rating has nothing left, not less than nothing. */
+const cubicMetres = (litres: number): string => (Math.max(0, litres) / 1000).toFixed(1);

@@ -1,4 +1,4 @@
-import type { Finding, Question, Task, Verdict } from "@tapside/assessment";
+import type { Finding, LifePoint, Question, Task, Verdict } from "@tapside/assessment";
 import type { Missing, Refused } from "@tapside/quantities";
 import type { ApplianceType, PartRole, Phase, PortId, SlotId, VisitKind } from "@tapside/records";
 
@@ -30,6 +30,8 @@ export interface Messages {
   readonly localCode: string;
   finding(finding: Finding, decimalSign?: DecimalSign): FindingWords;
   question(question: Question): string;
+  /** The life strip in numbers, for those who do not see it. */
+  life(points: readonly LifePoint[], decimalSign?: DecimalSign): string;
   taskTitle(taskId: string): string;
   taskWhy(task: Task, decimalSign?: DecimalSign): string;
   caution(cautionId: string): string;

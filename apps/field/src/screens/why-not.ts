@@ -1,8 +1,6 @@
 import type { Outcome } from "@tapside/quantities";
-import { en } from "@tapside/words";
+import { sayWhyNot } from "../words/say-why-not.ts";
 
 /** Why a figure is not there; empty when it is. */
-export function whyNot(outcome: Outcome<unknown>): string {
-  if (outcome.kind === "missing") return en.missing(outcome);
-  return outcome.kind === "refused" ? en.refusal(outcome) : "";
-}
+export const whyNot = (outcome: Outcome<unknown>): string =>
+  outcome.kind === "known" ? "" : sayWhyNot(outcome);

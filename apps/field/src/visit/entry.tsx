@@ -14,7 +14,7 @@ import { Screen } from "../look/screen.tsx";
 import { sayWhyNot } from "../words/say-why-not.ts";
 import { draftOf, keepDraft } from "./drafts.ts";
 import { useGoOn } from "./go-on.ts";
-import { instrumentFor, spreadText } from "./instrument-for.ts";
+import { instrumentFor, readingU, spreadText } from "./instrument-for.ts";
 import { type Key, Keypad } from "./keypad.tsx";
 import { Numeral } from "./numeral.tsx";
 import { photoOfReading } from "./photo.tsx";
@@ -138,7 +138,7 @@ export function Entry({ open, phase, slot }: EntryProps) {
             expected={expected}
             value={made?.kind === "known" ? made.value.value : null}
             unit={unit}
-            spread={null}
+            spread={made?.kind === "known" ? 2 * readingU(instrument, made.value.value ?? 0) : 0}
           />
           <p className="fixed-words" role="status">
             {refusal}

@@ -1,3 +1,4 @@
+import { formatUncertain, instrumentUncertainty } from "@tapside/quantities";
 import type { Instrument, InstrumentKind, Kept, SlotId } from "@tapside/records";
 import { SLOTS } from "@tapside/records";
 import type { OpenVisit } from "./use-visit.ts";
@@ -9,10 +10,20 @@ export function instrumentFor(open: OpenVisit, slot: SlotId): Kept<Instrument> |
   return all.find((one) => one.usual) ?? all[0];
 }
 
-/** "± 0.7" at this reading, from the accuracy the instrument's record states; empty when it states none. */
+/** Standard uncertainty of a reading by what the instrument's record states; 0 when it states nothing. */
+export function readingU(instrument: Kept<Instrument> | undefined, value: number): number {
+  if (!instrument) return 0;
+  const { accuracyPercentOfReading, accuracyPercentOfFullScale, fullScale, resolution } = instrument;
+  return instrumentUncertainty(value, {
+    ...(accuracyPercentOfReading !== undefined && { percentOfReading: accuracyPercentOfReading }),
+    ...(accuracyPercentOfFullScale !== undefined && { percentOfFullScale: accuracyPercentOfFullScale }),
+    ...(fullScale !== undefined && { fullScale }),
+    ...(resolution !== undefined && { resolution }),
+  }).u;
+}
+
+/** "± 0.8", the expanded uncertainty as everywhere else; empty when it is not known. */
 export function spreadText(instrument: Kept<Instrument>, value: number | null): string {
-  const ofReading = ((instrument.accuracyPercentOfReading ?? 0) / 100) * (value ?? 0);
-  const ofScale = ((instrument.accuracyPercentOfFullScale ?? 0) / 100) * (instrument.fullScale ?? 0);
-  const half = Math.max(ofReading, ofScale, (instrument.resolution ?? 0) / 2);
-  return half > 0 ? `± ${half.toPrecision(half < 1 ? 1 : 2)}` : "";
+  const { uText } = formatUncertain({ value: value ?? 0, u: readingU(instrument, value ?? 0) });
+  return uText ? `± ${uText}` : "";
 }

@@ -26,6 +26,7 @@ export async function issueRecord(open: OpenVisit): Promise<Issued> {
     words: en,
     issuedAt,
     timeZone: context.timeZone,
+    settings: context.settings,
     revision: 1 + recordsOf(open).length,
   });
   const { json, mark } = freeze(content);

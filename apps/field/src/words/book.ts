@@ -61,6 +61,8 @@ export const bookWords = {
   shutOff: "Shut-off",
   correctedFlow: "Membrane flow",
   saltPassage: "Salt passage",
+  life: "Life of this element",
+  lifeStrip: { salt: "salt", flow: "flow", fresh: "new", today: "latest" },
   drain: (text: string) => `drain ${text}`,
   usableAbove: (psi: string) => `Usable above ${psi}`,
   usable: "Usable litres",

@@ -1,5 +1,6 @@
 import type { Messages } from "../messages.ts";
 import { finding } from "./findings.ts";
+import { life } from "./life.ts";
 import {
   appliances,
   missing,
@@ -32,6 +33,7 @@ export const en: Messages = {
     "Measured against the limits named, at this time and these taps. Does not test for microbes, lead or nitrate. Low dissolved solids do not show safe water.",
   localCode: "Local code, the appliance's manual and licensed practice govern.",
   finding,
+  life,
   question,
   taskTitle,
   taskWhy,
