@@ -1,9 +1,9 @@
 import type { Outcome } from "@tapside/quantities";
+import { en } from "@tapside/words";
 
-/** Why there is no answer, in one sentence a person can act on. */
+/** Why there is no answer, in the words of the phone. */
 export function sentence(outcome: Exclude<Outcome<never>, { kind: "known" }>): string {
-  if (outcome.kind === "missing") return `cannot tell, because ${outcome.missing.join(", ")} is missing`;
-  const words = outcome.code.replaceAll("-", " ");
-  const detail = Object.entries(outcome.detail).map(([name, value]) => `${name} ${value}`);
-  return detail.length > 0 ? `${words} (${detail.join(", ")})` : words;
+  return outcome.kind === "refused"
+    ? en.refusal(outcome)
+    : `Cannot tell: ${outcome.missing.join(", ")} is missing.`;
 }

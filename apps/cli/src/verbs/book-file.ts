@@ -1,6 +1,5 @@
 import { assess } from "@tapside/assessment";
 import { type Book, bookOf, EMPTY_STATE, fold, importFile, type KeptVisit, unitFile } from "@tapside/records";
-import { en } from "@tapside/words";
 import { type CliIo, options } from "../command-verb.ts";
 import { sentence } from "../sentence.ts";
 
@@ -12,7 +11,7 @@ export function bookIn(path: string | undefined, io: CliIo): Book | undefined {
   }
   const content = importFile(io.readText(path));
   if (content.kind === "known") return bookOf(fold(EMPTY_STATE, content.value.changes));
-  io.complain(`${path}: ${content.kind === "refused" ? en.refusal(content) : sentence(content)}`);
+  io.complain(`${path}: ${sentence(content)}`);
   return undefined;
 }
 

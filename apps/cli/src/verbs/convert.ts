@@ -1,4 +1,4 @@
-import { convert, parseReading } from "@tapside/quantities";
+import { convert, parseReading, UNITS } from "@tapside/quantities";
 import { type CommandVerb, options } from "../command-verb.ts";
 import { sentence } from "../sentence.ts";
 
@@ -22,6 +22,8 @@ export const convertVerb: CommandVerb = {
     else if (result.kind === "known") io.print(`${Number(result.value.toPrecision(4))} ${to}`);
     if (result.kind === "known") return 0;
     io.complain(sentence(result));
+    if (result.kind === "refused" && result.code === "unit-unknown")
+      io.complain(`Known units: ${Object.keys(UNITS).join(", ")}.`);
     return 1;
   },
 };

@@ -1,11 +1,17 @@
 import type { Messages } from "../messages.ts";
-
-type Said = string | ((detail: Readonly<Record<string, string | number>>) => string);
+import { refusedTables } from "./refused-tables.ts";
+import { refusedWaters } from "./refused-waters.ts";
+import type { Said } from "./said.ts";
 
 const TEXTS: Readonly<Record<string, Said>> = {
+  ...refusedWaters,
+  ...refusedTables,
   "nothing-typed": "Type a number.",
   "two-decimal-marks": "Only one comma or point; leave out the mark for thousands.",
-  "not-a-number": ({ text }) => `"${text}" is not a number: digits and one comma or point.`,
+  "not-a-number": ({ text, name, input }) =>
+    text === undefined
+      ? `${input ?? "This"} is not a number.`
+      : `${name === undefined ? "" : `${name}: `}"${text}" is not a number: digits and one comma or point.`,
   "too-long": "Too many digits for a reading.",
   "unit-not-for-slot": ({ unit }) => `${unit} does not fit here.`,
   "cup-needs-volume": "Choose the cup first.",
@@ -21,16 +27,25 @@ const TEXTS: Readonly<Record<string, Said>> = {
   "change-newer": "A newer version wrote this. Take the new version first.",
   "id-reused": "The file disagrees with this book about one entry. Nothing was taken in.",
   "storage-refused": "This phone refuses to keep it. Export now.",
+  "not-a-photo": "A photo in the file cannot be read. Nothing was taken in.",
+  "not-a-change": "A line of the file is no entry of a book. Nothing was taken in.",
+  "pdf-failed": "The PDF could not be made. The record itself is kept.",
   "record-altered": "The record was changed after it was frozen.",
   "record-broken": "The record cannot be read.",
-  "unit-unknown": "This unit is not known.",
-  "units-differ-in-kind": "These units measure different things.",
+  "not-a-finite-number": "That is not a number.",
+  "unit-unknown": ({ unit }) =>
+    unit === undefined ? "This unit is not known." : `"${unit}" is no unit known here.`,
+  "units-differ-in-kind": ({ from, fromKind, to, toKind }) =>
+    from === undefined
+      ? "These units measure different things."
+      : `${from} measures ${fromKind}, ${to} measures ${toKind}: choose two of one kind.`,
   "feed-not-above-zero": "Feed TDS must be above zero.",
   "permeate-not-below-feed": "Permeate is not below feed: are the samples swapped?",
   "permeate-not-to-waste": "Read with permeate to waste, not at the tank.",
   "first-water-not-discarded": "First water after standby: run it off, read again.",
-  "temperature-out-of-range": "Water temperature is outside 1 to 45 °C.",
-  "not-positive": "This reading must be above zero.",
+  "temperature-out-of-range": ({ lowC = 1, highC = 45 }) =>
+    `Water temperature is outside ${lowC} to ${highC} °C.`,
+  "not-positive": ({ name }) => `${name ?? "This reading"} must be above zero.`,
   "no-net-driving-pressure": "Pressure is too low to drive water through the membrane.",
   "mixed-temperature-forms": "Readings were corrected by different temperature forms.",
   "nothing-drawn": "No water was drawn.",
@@ -44,10 +59,15 @@ const TEXTS: Readonly<Record<string, Said>> = {
   "shut-off-below-air-charge": "The air charge is above the shut-off pressure: the tank cannot fill.",
   "tank-above-feed": "The tank stands above the feed: nothing flows.",
   "no-flow": "Nothing flows at this pressure.",
-  "out-of-range": ({ low, high, unit, rangeUnit }) =>
-    low === undefined
-      ? "A reading is outside what can be calculated."
-      : `Hardly possible: ${low} to ${high} ${rangeUnit ?? unit} can be.`,
+  "no-element": "The unit has no element.",
+  "no-root": "These parts and pressures give no working point: check the restrictor and the nameplate.",
+  "unknown-temperature-form": ({ text }) => `"${text}" is no temperature form known here.`,
+  "out-of-range": ({ name, low, high, unit, rangeUnit }) => {
+    if (low === undefined) return "A reading is outside what can be calculated.";
+    return name === undefined
+      ? `Hardly possible: ${low} to ${high} ${rangeUnit ?? unit} can be.`
+      : `${name} must lie between ${low} and ${high}.`;
+  },
   "nameplate-incomplete": "The nameplate is incomplete.",
   "nameplate-rejection": "The nameplate's rejection is outside 20 to 100 %.",
   "nameplate-recovery": "Drain flow is too small beside permeate flow.",

@@ -1,0 +1,30 @@
+import type { Said } from "./said.ts";
+
+/** Why an analysis, or what is asked of a water, has no answer. */
+export const refusedWaters: Readonly<Record<string, Said>> = {
+  "no-water": "There is no water to judge.",
+  "not-a-reading": ({ reading }) => `${reading} is not a reading that a water can have.`,
+  "negative-concentration": ({ constituent }) => `${constituent} is below zero.`,
+  "negative-volume": ({ litres }) => `A volume cannot be below zero: ${litres} L.`,
+  "negative-tds": ({ tdsPpm }) => `Dissolved solids cannot be below zero: ${tdsPpm} ppm.`,
+  "negative-conductivity": ({ ec25UsPerCm }) => `Conductivity cannot be below zero: ${ec25UsPerCm} µS/cm.`,
+  "negative-carbon": "This alkalinity and pH would need carbonate below zero: check both.",
+  "hydroxide-exceeds-alkalinity":
+    "At this pH the hydroxide alone is more than the alkalinity: check both, or that the alkalinity is as CaCO₃.",
+  "ph-out-of-range": ({ pH }) => `pH ${pH} is outside 0 to 14.`,
+  "too-concentrated": "More is dissolved than this model holds for: check the unit.",
+  "no-ph-between-0-and-14":
+    "No pH between 0 and 14 gives this water: check the alkalinity and the strong ions.",
+  "not-converged": "No water was found that has all these values at once: check the analysis.",
+  "recovery-out-of-range": ({ recovery }) => `Recovery ${recovery} must lie between 0 and 1.`,
+  "rejection-out-of-range": ({ id, value }) => `The rejection of ${id}, ${value}, must lie between −1 and 1.`,
+  "fraction-out-of-range": ({ feedFraction }) =>
+    `The share of feed, ${feedFraction}, must lie between 0 and 1.`,
+  "concentration-factor-below-1": ({ concentrationFactor }) =>
+    `Boiling down cannot make it thinner: ${concentrationFactor} must be 1 or more.`,
+  "gas-pressure-out-of-range": ({ co2Atm }) => `CO₂ of ${co2Atm} atm must lie above 0, up to 1.`,
+  "nothing-to-mix": "There is nothing to mix: no volume was given.",
+  "too-few-samples": ({ samples, least }) => `${samples} samples are too few: ${least} are needed.`,
+  "beyond-steel-grade": ({ grade, temperatureC }) =>
+    `No chloride limit is published for ${grade} at ${temperatureC} °C.`,
+};
