@@ -20,6 +20,7 @@ export {
 } from "./expected-readings.ts";
 export { type FaultId, faults, type Situation } from "./faults.ts";
 export { type Filling, type FillingOptions, filling } from "./filling.ts";
+export { type FirstDraw, type FirstDrawQuestion, firstDraw, type Waste } from "./first-draw.ts";
 export { type FitReadings, fitUnit, type UnitFit } from "./fit-unit.ts";
 export { hazenWilliamsHeadM } from "./hazen-williams.ts";
 export { logMeanFactor } from "./log-mean-factor.ts";
@@ -29,6 +30,7 @@ export { naclOsmoticCoefficient } from "./nacl-osmotic-coefficient.ts";
 export { naclOsmoticPressureKPa } from "./nacl-osmotic-pressure.ts";
 export { nameplateReadings } from "./nameplate-readings.ts";
 export { type Drive, netDrivingPressure } from "./net-driving-pressure.ts";
+export { type NightOptions, type NightRunning, nightRunning } from "./night-running.ts";
 export {
   type FlowingPoint,
   type IdlePoint,
@@ -56,6 +58,8 @@ export { standardPermeateFlow } from "./standard-permeate-flow.ts";
 export { type PassageConditions, standardSaltPassage } from "./standard-salt-passage.ts";
 export { standardVesselDrop } from "./standard-vessel-drop.ts";
 export { type Standardised, type StandardReadings, standardise } from "./standardise.ts";
+export { type HoldUp, type Standby, type StandingStart, standby, usualHoldUp } from "./standby.ts";
+export { standingLeakLPerH } from "./standing-leak.ts";
 export {
   bestAirChargeKPaGauge,
   storedLitres,
