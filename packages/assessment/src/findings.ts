@@ -3,6 +3,7 @@ import type { Phase, SlotId, UnitFile } from "@tapside/records";
 import type { Context, Figure, Figures, Finding } from "./assessment.ts";
 import { elementReference } from "./element-reference.ts";
 import { pressureUnitOf } from "./figures.ts";
+import { doubtfulSlots, furtherFindings } from "./further-findings.ts";
 import { amountOf } from "./internal/amounts.ts";
 import type { Visit } from "./internal/parts-in-service.ts";
 import { phaseReadings } from "./internal/phase-readings.ts";
@@ -23,10 +24,16 @@ export function findingsOf(
   const readings = phaseReadings(visit, phase);
   if (phase === "asLeft" && Object.keys(readings).length === 0) return [];
   const scene = { file, visit, phase, context, figures, readings };
-  const asLeftToo = [...element(scene), ...filters(scene), ...air(scene), ...carbonTest(scene)];
+  const asLeftToo = [
+    ...element(scene),
+    ...filters(scene),
+    ...air(scene),
+    ...carbonTest(scene),
+    ...furtherFindings(scene),
+  ];
   if (phase === "asLeft")
     return asLeftToo.filter((one) => one.verdict !== "cannotTell").concat(waterAsLeft(scene));
-  return [
+  const all = [
     ...bypass(scene),
     ...asLeftToo,
     ...waterFindings(scene),
@@ -34,6 +41,14 @@ export function findingsOf(
     ...carbonLitres(scene),
     ...supply(scene),
   ];
+  const doubtful: readonly string[] = doubtfulSlots(visit.readings[phase]);
+  return doubtful.length === 0 ? all : all.map((one) => becauseDoubtful(one, doubtful));
+}
+
+/** A reading that is there but not trusted is called that, not missing. */
+function becauseDoubtful(one: Finding, doubtful: readonly string[]): Finding {
+  const among = (one.missing ?? []).filter((slot) => doubtful.includes(slot));
+  return among.length === 0 ? one : { ...one, detail: { ...one.detail, doubtful: among.join(" ") } };
 }
 
 function bypass({ visit, phase }: Scene): Finding[] {
@@ -168,14 +183,38 @@ function carbonLitres({ figures, phase }: Scene): Finding[] {
   const left = figures.carbonLeft;
   if (left.kind !== "known") return [cannotTell("carbonLeft", phase, left, 45)];
   const { lowM3, highM3, usedShare } = left.value as typeof left.value & { readonly usedShare?: number };
-  const figure = { value: (lowM3 + highM3) / 2, u: (highM3 - lowM3) / 4, unit: "m³" };
   const detail = { lowM3, highM3, ...(usedShare !== undefined && { usedShare }) };
+  if (usedShare !== undefined && lowM3 + highM3 <= 0) return [overused(phase, usedShare, left.value, detail)];
+  const figure = { value: (lowM3 + highM3) / 2, u: (highM3 - lowM3) / 4, unit: "m³" };
   return [
     judge("carbonLeft", phase, known(figure), { low: 0, unit: "m³", source: "carbonRating" }, 75, {
       action: "replace:carbon",
       detail,
     }),
   ];
+}
+
+/** Beyond its rating nothing is left; how far beyond is told as a multiple, never as less than nothing. */
+function overused(
+  phase: Phase,
+  usedShare: number,
+  { lowM3, highM3 }: { readonly lowM3: number; readonly highM3: number },
+  detail: NonNullable<Finding["detail"]>,
+): Finding {
+  const span = usedShare > 1 ? (highM3 - lowM3) / Math.max(1e-9, -(lowM3 + highM3)) : 0;
+  const figure = {
+    value: usedShare,
+    u: (Math.min(1, span) * (usedShare - 1)) / 4,
+    unit: "× its rated litres",
+  };
+  return judge(
+    "carbonLeft",
+    phase,
+    known(figure),
+    { high: 1, unit: "× its rated litres", source: "carbonRating" },
+    75,
+    { action: "replace:carbon", detail },
+  );
 }
 
 function supply({ readings, phase, file, context }: Scene): Finding[] {

@@ -49,6 +49,7 @@ export function rulesOf(context: Context) {
     chlorineAfter: { high: 0.1, unit: "mg/L", source: "commonPractice" },
     percentReduction: { low: 75, unit: "%", source: "commonPractice" },
     optionalFeedTds: { high: 100, unit: "ppm", source: "commonPractice" },
+    silentDrain: { high: 0.01, unit: "L/min", source: "commonPractice" },
     deliveredOverMembrane: { high: 1.8, unit: "× to waste", source: "commonPractice" },
   } as const satisfies Record<string, Rule>;
 }

@@ -1,3 +1,4 @@
+import { allKnown, propagate } from "@tapside/quantities";
 import type { SlotId, UnitFile } from "@tapside/records";
 import type { Question } from "./assessment.ts";
 import { amountOf, type PhaseReadings, scaleOf, usable } from "./internal/amounts.ts";
@@ -16,6 +17,7 @@ export function questionsOf(file: UnitFile, visit: Visit): readonly Question[] {
     ...outOfOrder(left, file).filter((one) => one.slots.includes("afterFilterPressure")),
     ...saltBalance(readings, file),
     ...waterBalance(readings, file),
+    ...drainBalance(readings, file),
     ...scaleSlip(readings, file, before),
     ...meterBack(readings, file, before),
   ].filter(
@@ -91,6 +93,8 @@ function saltBalance(readings: PhaseReadings, file: UnitFile): Question[] {
     out.push({ id: "deliveredAboveFeed", slots: ["deliveredTds", "feedTds"] });
   if (above(readings, file, "chlorineAfter", "chlorineBefore", 0))
     out.push({ id: "chlorineRises", slots: ["chlorineAfter", "chlorineBefore"] });
+  for (const [free, total] of FREE_AND_TOTAL)
+    if (above(readings, file, free, total, 0)) out.push({ id: "freeAboveTotal", slots: [free, total] });
   const [tank, membrane] = (["deliveredTds", "permeateTds"] as const).map((slot) =>
     amountOf(slot, readings, file),
   );
@@ -100,6 +104,34 @@ function saltBalance(readings: PhaseReadings, file: UnitFile): Question[] {
       out.push({ id: "deliveredBelowPermeate", slots: ["deliveredTds", "permeateTds"] });
   }
   return out;
+}
+
+const FREE_AND_TOTAL = [
+  ["chlorineFreeBefore", "chlorineBefore"],
+  ["chlorineFreeAfter", "chlorineAfter"],
+] as const;
+
+const BALANCE_ALLOWANCE = 0.1;
+
+/** Salt in is salt out: Qf Cf = Qp Cp + Qd Cd. A drain far from what flows and the other two samples say is a slip in one of them. */
+function drainBalance(readings: PhaseReadings, file: UnitFile): Question[] {
+  const given = allKnown({
+    feed: amountOf("feedTds", readings, file),
+    product: amountOf("permeateTds", readings, file),
+    drain: amountOf("drainTds", readings, file),
+    permeateFlow: amountOf("permeateFlow", readings, file),
+    drainFlow: amountOf("drainFlow", readings, file),
+  });
+  if (given.kind !== "known") return [];
+  const { feed, product, drain, permeateFlow, drainFlow } = given.value;
+  const ratio = propagate(
+    ([f, p, d, qp, qd]) => d! / (((qp! + qd!) * f! - qp! * p!) / qd!),
+    [feed, product, drain, permeateFlow, drainFlow],
+  );
+  if (!Number.isFinite(ratio.value) || Math.abs(ratio.value - 1) <= 2 * ratio.u + BALANCE_ALLOWANCE)
+    return [];
+  const percent = Math.round(100 * (ratio.value - 1));
+  return [{ id: "saltDoesNotBalance", slots: ["drainTds", "feedTds", "drainFlow"], detail: { percent } }];
 }
 
 const RECOVERY_AT_MOST = 0.6;

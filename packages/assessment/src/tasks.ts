@@ -8,6 +8,8 @@ const ORDER = [
   "replace:carbon",
   "replace:scaleInhibitor",
   "rinseCarbon",
+  "replace:shutOff",
+  "replace:checkValve",
   "replace:tank",
   "sanitise",
   "replace:element",

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { assess } from "./assess.ts";
 import type { Assessment, Figures, Finding } from "./assessment.ts";
-import { context } from "./testing/build.ts";
+import { context, visitOf } from "./testing/build.ts";
 import { drainAllNight, ordinaryVisit, tasteComplaint } from "./testing/trials.ts";
 
 /** Expected numbers: computed with an independent model of unit, tank and filter; readings rounded as a technician reads. */
@@ -91,6 +91,55 @@ describe("the ordinary annual visit", () => {
   });
 });
 
+describe("limits beside dissolved solids", () => {
+  const withLimits = (limits: readonly Record<string, unknown>[], more = {}) => {
+    const file = ordinaryVisit();
+    const today = file.visits.at(-1)!;
+    const asFound = {
+      ...today.readings.asFound,
+      ...visitOf("x", "annual", "2026-11-25", more).readings.asFound,
+    };
+    const visits = [...file.visits.slice(0, -1), { ...today, readings: { ...today.readings, asFound } }];
+    const kept = limits.map((limit, i) => ({ id: `l${i}`, appliance: "oven", source: "label", ...limit }));
+    const appliances = [{ ...file.appliances[0]!, limits: kept as never }];
+    return assess({ ...file, visits, appliances }, "today", context);
+  };
+
+  it("judges hardness, silica and pH as read", () => {
+    const judged = withLimits(
+      [
+        { quantity: "hardness", high: 3, unit: "°dH" },
+        { quantity: "silica", high: 5, unit: "mg/L" },
+        { quantity: "pH", low: 6.5, high: 8.5, unit: "" },
+      ],
+      { deliveredHardness: [4, "gpg"], deliveredSilica: [2, "mg/L"], deliveredPh: [7.4, "pH"] },
+    );
+    expect(finding(judged, "delivered:hardness")?.figure?.value).toBeCloseTo(3.84, 2);
+    expect(finding(judged, "delivered:silica")?.verdict).toBe("within");
+    expect(finding(judged, "delivered:pH")?.verdict).toBe("within");
+  });
+
+  it("calls chloride within when so little conducts that there is no room for it, and cannot tell when there is", () => {
+    const judged = withLimits([{ quantity: "chloride", high: 30, unit: "mg/L" }]);
+    expect(finding(judged, "delivered:chloride")).toMatchObject({
+      verdict: "within",
+      rule: "at-most-by-conductivity",
+    });
+    const strict = withLimits([{ quantity: "chloride", high: 2, unit: "mg/L" }]);
+    expect(finding(strict, "delivered:chloride")).toMatchObject({
+      verdict: "cannotTell",
+      missing: ["deliveredChloride"],
+    });
+  });
+
+  it("leaves a doubtful reading out, and says so", () => {
+    const judged = withLimits([], { permeateTds: [15, "ppm", { scale: "442", doubtful: true }] });
+    expect(judged.figures.asFound.percentReduction.kind).toBe("missing");
+    expect(finding(judged, "percentReduction")?.detail?.doubtful).toBe("permeateTds");
+    expect(finding(judged, "doubtful")?.detail?.slots).toBe("permeateTds");
+  });
+});
+
 describe("the taste complaint", () => {
   const judged = assess(tasteComplaint(), "today", context);
 
@@ -107,6 +156,7 @@ describe("the taste complaint", () => {
   it("finds chlorine after the carbon first, the carbon at 2.1 × its litres", () => {
     expect(judged.findings[0]).toMatchObject({ id: "chlorineAfterCarbon", verdict: "outside" });
     expect(finding(judged, "carbonLeft")?.detail?.usedShare).toBeCloseTo(2.1, 2);
+    expect(finding(judged, "carbonLeft")?.figure).toMatchObject({ unit: "× its rated litres" });
   });
 
   it("has the carbon done before the element, and the water discarded", () => {
@@ -122,6 +172,16 @@ describe("the taste complaint", () => {
 
 describe("the drain heard all night", () => {
   const judged = assess(drainAllNight(), "today", context);
+
+  it("finds the check valve by the drain going on with the feed closed, at about what the element lets back", () => {
+    const leak = finding(judged, "drainFeedClosed");
+    expect(leak).toMatchObject({ verdict: "outside", action: "replace:checkValve" });
+    expect(leak?.figure?.value).toBeCloseTo(0.158, 3);
+    const through = Number(leak?.detail?.elementPasses);
+    expect(Math.abs(through / 0.158 - 1)).toBeLessThan(0.15);
+    expect(tasks(judged)).toContain("replace:checkValve");
+    expect(tasks(judged)).not.toContain("replace:shutOff");
+  });
 
   it("finds the element sound: flow 0.96, salt 1.06", () => {
     expectInside(figure(judged, "flowRatio"), 0.96);

@@ -1,5 +1,5 @@
 import { known, propagate } from "@tapside/quantities";
-import type { Phase, UnitFile } from "@tapside/records";
+import type { Phase, SlotId, UnitFile } from "@tapside/records";
 import { applianceLimits } from "./appliance-limits.ts";
 import type { Context, Figure, Finding } from "./assessment.ts";
 import { amountOf, type PhaseReadings } from "./internal/amounts.ts";
@@ -48,15 +48,22 @@ function overMembrane({ readings, phase, file, context }: Scene): Finding[] {
   return [judge("deliveredOverMembrane", phase, known(figure), rulesOf(context).deliveredOverMembrane, 55)];
 }
 
-const NOT_IN_TDS: readonly string[] = ["hardness", "chloride", "alkalinity", "silica", "pH"];
+/** What dissolved solids do not show, and where each is read in the feed. */
+const NOT_IN_TDS = {
+  hardness: "hardness",
+  chloride: "feedChloride",
+  alkalinity: "feedAlkalinity",
+  silica: "feedSilica",
+  pH: "feedPh",
+  chlorine: "chlorineBefore",
+} as const satisfies Readonly<Record<string, SlotId>>;
 
 function optional(readings: PhaseReadings, phase: Phase, file: UnitFile, context: Context): Finding[] {
   const feed = solidsAsRead("feedTds", readings, file);
   const limit = rulesOf(context).optionalFeedTds;
   if (feed.kind !== "known") return [cannotTell("feedTds", phase, feed, 20)];
   if (feed.value.value > limit.high) return note("feedTds", phase, feed);
-  const notMeasured = NOT_IN_TDS.filter((one) => one !== "hardness" || readings.hardness === undefined);
-  if (!readings.chlorineBefore) notMeasured.push("chlorine");
+  const notMeasured = Object.entries(NOT_IN_TDS).flatMap(([name, slot]) => (readings[slot] ? [] : [name]));
   const scale = feed.value.scale ?? "NaCl";
   return [
     {

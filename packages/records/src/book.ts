@@ -31,4 +31,6 @@ export interface UnitFile {
   readonly instruments: ReadonlyMap<string, Kept<Kinds["instrument"]>>;
   readonly visits: readonly KeptVisit[];
   readonly openPoints: readonly Kept<Kinds["openPoint"]>[];
+  /** Closed, or refused by a named person: they stay in the record. */
+  readonly settledPoints: readonly Kept<Kinds["openPoint"]>[];
 }

@@ -10,7 +10,8 @@ export type PortId =
   | "permeateToWaste"
   | "tank"
   | "delivered"
-  | "meter";
+  | "meter"
+  | "bottle";
 
 export type Phase = "asFound" | "asLeft";
 
@@ -32,7 +33,30 @@ export type SlotId =
   | "tankAfterPressure"
   | "airCharge"
   | "waterMeter"
-  | "hardness";
+  | "hardness"
+  | FurtherSlotId;
+
+/** Read only when wanted: never asked by the ordinary visit. */
+export type FurtherSlotId =
+  | "firstDrawTds"
+  | "standardSolution"
+  | "drainTds"
+  | "drainFlowFeedClosed"
+  | "drainFlowTankFull"
+  | "postFilterPressure"
+  | "deliveredFlow"
+  | "chlorineFreeBefore"
+  | "chlorineFreeAfter"
+  | "deliveredChlorine"
+  | "deliveredHardness"
+  | "deliveredAlkalinity"
+  | "deliveredChloride"
+  | "deliveredSilica"
+  | "deliveredPh"
+  | "feedAlkalinity"
+  | "feedChloride"
+  | "feedSilica"
+  | "feedPh";
 
 /** One atomic register: a reading with everything needed to judge it later. */
 export interface Reading {
@@ -160,7 +184,17 @@ export interface Part {
   readonly intervalMonths?: number;
 }
 
-export type InstrumentKind = "tds" | "pressure" | "temperature" | "flow" | "chlorine" | "hardness" | "meter";
+/** "kit": drops, strips or a photometer for what is dissolved. */
+export type InstrumentKind =
+  | "tds"
+  | "pressure"
+  | "temperature"
+  | "flow"
+  | "chlorine"
+  | "hardness"
+  | "kit"
+  | "pH"
+  | "meter";
 
 export interface Instrument {
   readonly name: string;
@@ -203,13 +237,18 @@ export interface Answers {
     readonly seal?: string;
   };
   readonly inspection: "asItShouldBe";
+  /** The tank when the first samples were taken, nothing touched yet. */
+  readonly tankState: "full" | "filling" | "unknown";
   readonly roOptional: PersonAsked & { readonly decision: "keep" | "takeOut" | "undecided" };
   readonly valvesAsLeft: {
     readonly feed: "open" | "shut";
     readonly tank: "open" | "shut";
     readonly bypass: "open" | "shut";
     readonly sample: "open" | "shut";
+    /** Seal number on the bypass. */
     readonly seal?: string;
+    /** The appliances were seen filling after the valves were set. */
+    readonly appliancesFill?: "seen" | "notSeen";
   };
   readonly signature: {
     readonly kind: "signed" | "notPresent" | "refused";
@@ -254,7 +293,17 @@ export interface OpenPoint {
   readonly owner?: string;
   readonly due?: string;
   readonly closedVisit?: string;
+  readonly closedOn?: string;
   readonly refusedBy?: string;
+  readonly refusedRole?: string;
+  readonly refusedOn?: string;
+  readonly refusedVisit?: string;
+  /** The words the person used. */
+  readonly refusedWords?: string;
+  /** Looked at again and left open. */
+  readonly keptVisit?: string;
+  readonly keptOn?: string;
+  readonly keptReason?: string;
 }
 
 /** A frozen service record: `json` is the canonical text whose SHA-256 is `mark`. */

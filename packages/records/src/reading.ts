@@ -13,6 +13,7 @@ export interface TypedReading {
   readonly instrument?: string | undefined;
   readonly notDetected?: boolean | undefined;
   readonly photo?: string | undefined;
+  readonly doubtful?: boolean | undefined;
 }
 
 /**
@@ -29,6 +30,12 @@ export function makeReading(typed: TypedReading): Outcome<Reading> {
       known({ raw, value, unit, port: slot.port, at, ...cupOf(unit, volumeL), ...given(rest) }),
     ),
   );
+}
+
+/** Photo now, number later: the place is kept with the photo, its time and the meter; there is no value yet. */
+export function photographed(typed: Omit<TypedReading, "raw" | "notDetected"> & { photo: string }): Reading {
+  const { slot, unit, at, ...rest } = typed;
+  return { raw: "", value: null, unit, port: SLOTS[slot].port, at, ...given(rest) };
 }
 
 /** A reading in the slot's base unit: mg/L as the meter shows it, °C, kPa gauge, L/h, L or mg/L CaCO3. */
@@ -52,6 +59,7 @@ function toBase(slot: Slot, value: number, unit: string, volumeL: number | undef
       : refused("out-of-range", { value, unit, low: 0, high: 3600 });
   }
   if (unit === "µS/cm") return known(value / 2);
+  if (slot.baseUnit === "pH") return known(value);
   return convert(value, unit, slot.baseUnit);
 }
 

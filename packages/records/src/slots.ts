@@ -1,4 +1,4 @@
-import type { InstrumentKind, PortId, SlotId } from "./kinds.ts";
+import type { FurtherSlotId, InstrumentKind, PortId, SlotId } from "./kinds.ts";
 
 export type SlotQuantity =
   | "dissolvedSolids"
@@ -7,7 +7,9 @@ export type SlotQuantity =
   | "pressureGauge"
   | "flow"
   | "volume"
-  | "hardness";
+  | "hardness"
+  | "dissolved"
+  | "pH";
 
 export interface Range {
   readonly low: number;
@@ -78,6 +80,66 @@ const chlorine: Kind = {
   instrument: "chlorine",
 };
 
+const hardness: Kind = {
+  quantity: "hardness",
+  unit: "gpg",
+  units: ["gpg", "°dH", "°fH", "mg/L CaCO3", "mmol/L"],
+  baseUnit: "mg/L CaCO3",
+  hard: { low: 0, high: 5000 },
+  decimals: 0,
+  instrument: "hardness",
+};
+
+const alkalinity: Kind = { ...hardness, unit: "mg/L CaCO3", units: ["mg/L CaCO3", "°dH", "°fH"] };
+
+const dissolved: Kind = {
+  quantity: "dissolved",
+  unit: "mg/L",
+  units: ["mg/L", "ppm"],
+  baseUnit: "mg/L",
+  hard: { low: 0, high: 20_000 },
+  decimals: 0,
+  instrument: "kit",
+};
+
+const acidity: Kind = {
+  quantity: "pH",
+  unit: "pH",
+  units: ["pH"],
+  baseUnit: "pH",
+  hard: { low: 0, high: 14 },
+  decimals: 1,
+  instrument: "pH",
+};
+
+/** Nothing flowing is an answer here, so a rate can be typed as well as timed. */
+const leak: Kind = { ...flow, volumeL: 0.5 };
+
+const further: Readonly<Record<FurtherSlotId, Slot>> = {
+  firstDrawTds: { ...solids, port: "delivered", soft: { low: 0, high: 800 } },
+  standardSolution: { ...solids, port: "bottle", soft: { low: 100, high: 3000 } },
+  drainTds: { ...solids, port: "drain", soft: { low: 10, high: 4000 } },
+  drainFlowFeedClosed: { ...leak, port: "drain", soft: { low: 0, high: 60 } },
+  drainFlowTankFull: { ...leak, port: "drain", soft: { low: 0, high: 100 } },
+  postFilterPressure: { ...pressure, port: "delivered", soft: { low: 20, high: 600 } },
+  deliveredFlow: { ...flow, volumeL: 1, port: "delivered", soft: { low: 10, high: 1500 } },
+  chlorineFreeBefore: { ...chlorine, port: "beforeFilter", soft: { low: 0, high: 4 } },
+  chlorineFreeAfter: { ...chlorine, port: "afterFilter", soft: { low: 0, high: 1 } },
+  deliveredChlorine: { ...chlorine, port: "delivered", soft: { low: 0, high: 1 } },
+  deliveredHardness: { ...hardness, port: "delivered", soft: { low: 0, high: 200 } },
+  deliveredAlkalinity: { ...alkalinity, port: "delivered", soft: { low: 0, high: 200 } },
+  deliveredChloride: { ...dissolved, port: "delivered", soft: { low: 0, high: 100 } },
+  deliveredSilica: { ...dissolved, port: "delivered", soft: { low: 0, high: 30 } },
+  deliveredPh: { ...acidity, port: "delivered", soft: { low: 4.5, high: 9.5 } },
+  feedAlkalinity: { ...alkalinity, port: "feed", soft: { low: 0, high: 600 } },
+  feedChloride: { ...dissolved, port: "feed", soft: { low: 0, high: 600 } },
+  feedSilica: { ...dissolved, port: "feed", soft: { low: 0, high: 80 } },
+  feedPh: { ...acidity, port: "feed", soft: { low: 6, high: 9.5 } },
+};
+
+/** The slots nobody is asked for: taken up when they are wanted, in the order of the water. */
+export const FURTHER_SLOTS = Object.keys(further) as readonly FurtherSlotId[];
+
 /**
  * Every slot: where, what, in which units, and what is plausible.
  * Source: ranges are common practice for small units on town water, no published source.
@@ -129,15 +191,6 @@ export const SLOTS: Readonly<Record<SlotId, Slot>> = {
     decimals: 2,
     instrument: "meter",
   },
-  hardness: {
-    port: "feed",
-    quantity: "hardness",
-    unit: "gpg",
-    units: ["gpg", "°dH", "°fH", "mg/L CaCO3", "mmol/L"],
-    baseUnit: "mg/L CaCO3",
-    hard: { low: 0, high: 5000 },
-    soft: { low: 0, high: 800 },
-    decimals: 0,
-    instrument: "hardness",
-  },
+  hardness: { ...hardness, port: "feed", soft: { low: 0, high: 800 } },
+  ...further,
 };

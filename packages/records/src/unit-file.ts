@@ -3,7 +3,7 @@ import type { KindId, Kinds } from "./kinds.ts";
 
 /**
  * Everything that bears on one unit, or undefined when the book has no such unit. A site or point that is
- * not in the book (yet) stands in by its id alone. Visits come oldest first; closed open points are left out.
+ * not in the book (yet) stands in by its id alone. Visits come oldest first; what was closed or refused stands apart.
  */
 export function unitFile(book: Book, unitId: string): UnitFile | undefined {
   const unit = book.unit.get(unitId);
@@ -18,13 +18,13 @@ export function unitFile(book: Book, unitId: string): UnitFile | undefined {
     parts: all(book, "part", (part) => part.unit === unitId).sort(byPlace),
     instruments: book.instrument,
     visits: [...book.visit.values()].filter((visit) => visit.unit === unitId).sort(byStart),
-    openPoints: all(
-      book,
-      "openPoint",
-      (open) => open.unit === unitId && !open.closedVisit && !open.refusedBy,
-    ),
+    openPoints: all(book, "openPoint", (point) => point.unit === unitId && !isSettled(point)),
+    settledPoints: all(book, "openPoint", (point) => point.unit === unitId && isSettled(point)),
   };
 }
+
+const isSettled = (point: Kept<Kinds["openPoint"]>): boolean =>
+  Boolean(point.closedVisit || point.closedOn || point.refusedBy);
 
 function appliancesAt(book: Book, point: string): UnitFile["appliances"] {
   return all(book, "appliance", (appliance) => appliance.point === point && point !== "").map(

@@ -11,7 +11,17 @@ import type { Instrument, Kept, Reading, SlotId, TdsScale, UnitFile } from "@tap
 import { finite } from "./finite.ts";
 import { convertTds, type SolidsColumn } from "./tds-scale.ts";
 
-type Kind = "pressure" | "temperature" | "flow" | "volume" | "solids" | "chlorine" | "hardness" | "meter";
+type Kind =
+  | "pressure"
+  | "temperature"
+  | "flow"
+  | "volume"
+  | "solids"
+  | "chlorine"
+  | "hardness"
+  | "dissolved"
+  | "pH"
+  | "meter";
 
 /** What each slot is inside: its kind, coherent unit, and the accuracy assumed when no instrument is named. */
 const KINDS: Readonly<
@@ -32,6 +42,8 @@ const KINDS: Readonly<
   solids: { unit: "mg/L", usualUnit: "ppm", usual: { percentOfReading: 2, resolution: 1 } },
   chlorine: { unit: "mg/L", usualUnit: "mg/L", usual: { percentOfReading: 15, resolution: 0.1 } },
   hardness: { unit: "mg/L CaCO3", usualUnit: "gpg", usual: { resolution: 1 } },
+  dissolved: { unit: "mg/L", usualUnit: "mg/L", usual: { percentOfReading: 10, resolution: 1 } },
+  pH: { unit: "pH", usualUnit: "pH", usual: { percentOfFullScale: 1, fullScale: 14, resolution: 0.1 } },
   meter: { unit: "m³", usualUnit: "m³", usual: { percentOfReading: 0, resolution: 0.01 } },
 };
 
@@ -53,6 +65,25 @@ const SLOT_KIND: Readonly<Record<SlotId, Kind>> = {
   airCharge: "pressure",
   waterMeter: "meter",
   hardness: "hardness",
+  firstDrawTds: "solids",
+  standardSolution: "solids",
+  drainTds: "solids",
+  drainFlowFeedClosed: "flow",
+  drainFlowTankFull: "flow",
+  postFilterPressure: "pressure",
+  deliveredFlow: "flow",
+  chlorineFreeBefore: "chlorine",
+  chlorineFreeAfter: "chlorine",
+  deliveredChlorine: "chlorine",
+  deliveredHardness: "hardness",
+  deliveredAlkalinity: "hardness",
+  deliveredChloride: "dissolved",
+  deliveredSilica: "dissolved",
+  deliveredPh: "pH",
+  feedAlkalinity: "hardness",
+  feedChloride: "dissolved",
+  feedSilica: "dissolved",
+  feedPh: "pH",
 };
 
 /** The readings of one phase, with the instruments that took them. */
@@ -84,7 +115,7 @@ export function readingAccuracy(
   const instrument = reading.instrument ? file.instruments.get(reading.instrument) : undefined;
   if (statesAccuracy(instrument)) return accuracyOf(instrument!);
   const { usual, usualUnit } = KINDS[SLOT_KIND[slot]];
-  const one = spanIn(1, usualUnit, reading.unit);
+  const one = usualUnit === reading.unit ? 1 : spanIn(1, usualUnit, reading.unit);
   return {
     ...usual,
     ...(usual.fullScale !== undefined && { fullScale: usual.fullScale * one }),
@@ -130,6 +161,7 @@ function amount(
   const { u } = instrumentUncertainty(reading.value, readingAccuracy(slot, reading, file));
   const kind = SLOT_KIND[slot];
   if (kind === "solids") return solids(reading.value, u, columnOf(reading, file));
+  if (kind === "pH") return known({ value: reading.value, u });
   return inUnit({ value: reading.value, u }, reading.unit, KINDS[kind].unit);
 }
 

@@ -72,6 +72,7 @@ export function fileOf(
     instruments: new Map(),
     visits,
     openPoints: [],
+    settledPoints: [],
   };
 }
 

@@ -178,6 +178,7 @@ export const drainAllNight = (): UnitFile =>
         chlorineAfter: nothingSeen(0.1),
         waterMeter: [62, "m³"],
         tankFullPressure: [37, "psi"],
+        drainFlowFeedClosed: cup(0.5, 190),
       }),
     ],
   );

@@ -1,7 +1,7 @@
 import type { Finding } from "@tapside/assessment";
 import type { DecimalSign, FindingWords, Messages } from "../messages.ts";
 import { plainNumber } from "../plain-number.ts";
-import { listed, missing, quantity, source, verdicts } from "./names.ts";
+import { listed, missing, missingName, quantity, source, verdicts } from "./names.ts";
 import { refusal } from "./refusals.ts";
 
 type Detail = Readonly<Record<string, string | number>>;
@@ -26,6 +26,21 @@ const TITLES: Readonly<Record<string, string>> = {
   fillingHours: "Expected filling",
   carbonLeft: "Carbon left",
   feedPressure: "Feed pressure",
+  drainFeedClosed: "Drain with feed closed",
+  drainTankFull: "Drain with tank full",
+  postFilterDrop: "Post-filter drop",
+  deliveredFlow: "Delivered flow",
+  firstDraw: "First draw",
+  meterCheck: "Meter in standard solution",
+  doubtful: "Doubtful readings",
+};
+
+/** What a pattern of readings points to. */
+const PATTERNS: Readonly<Record<string, string>> = {
+  oxidised: "more flow and more salt together: the pattern of an oxidised element",
+  checkValve: "water comes back from the tank: the check valve leaks",
+  shutOff: "it stops with the feed closed: the shut-off does not close",
+  closeFeedToTell: "close the feed: if it goes on, the check valve leaks; if it stops, the shut-off",
 };
 
 const short = plainNumber;
@@ -53,11 +68,15 @@ function reasonOf(finding: Finding, detail: Detail, sign: DecimalSign): string {
       : "nobody asked yet";
   }
   if (detail.why === "noPort") return "there is no gauge; a tee and a gauge would tell";
+  if (typeof detail.doubtful === "string") return `${namesIn(detail.doubtful)} doubtful, left out`;
+  if (finding.id === "doubtful") return `${namesIn(detail.slots)}: kept, left out of the judgement`;
+  if (detail.why === "conductivity")
+    return `not measured; at this conductivity ${short(Number(detail.atMost), sign)} at most`;
   if (finding.missing?.length) return becauseMissing(finding.missing);
   if (detail.why === "remineralised")
     return "a remineraliser or blend valve makes more delivered solids right";
-  if (detail.pattern === "oxidised")
-    return "more flow and more salt together: the pattern of an oxidised element";
+  if (typeof detail.pattern === "string" && PATTERNS[detail.pattern])
+    return `${PATTERNS[detail.pattern]}${elementPasses(detail, sign)}`;
   if (finding.verdict === "cannotTell" && typeof detail.code === "string")
     return refusal({ code: detail.code, detail });
   if (
@@ -70,6 +89,18 @@ function reasonOf(finding: Finding, detail: Detail, sign: DecimalSign): string {
   if (finding.id === "waterlogged") return "less gas than the tank can hold: water on the air side";
   return usualReason(finding, detail, sign);
 }
+
+const elementPasses = ({ elementPasses: flow }: Detail, sign: DecimalSign): string =>
+  typeof flow === "number"
+    ? `; through the element alone about ${short(Number(flow.toPrecision(2)), sign)} L/min would come`
+    : "";
+
+const namesIn = (slots: string | number | undefined): string =>
+  listed(
+    String(slots ?? "")
+      .split(" ")
+      .map(missingName),
+  );
 
 const becauseMissing = (ids: readonly string[]): string =>
   missing({ kind: "missing", missing: ids }).replace(/^cannot tell, /, "");
@@ -99,7 +130,7 @@ function usualReason(finding: Finding, detail: Detail, sign: DecimalSign): strin
 
 function carbonReason({ usedShare, lowM3, highM3 }: Detail, sign: DecimalSign): string {
   if (typeof usedShare === "number" && usedShare > 1)
-    return `${short(Number(usedShare.toPrecision(2)), sign)} × what it is rated for has passed`;
+    return `${short(Number(usedShare.toPrecision(2)), sign)} × its rated litres have passed at this chlorine`;
   if (typeof lowM3 !== "number" || typeof highM3 !== "number") return "";
   return `${Math.max(0, lowM3).toFixed(0)} to ${Math.max(0, highM3).toFixed(0)} m³, by chlorine and rating`;
 }

@@ -26,7 +26,26 @@ export const slots: Messages["slots"] = {
   tankAfterPressure: "Tank after draw",
   airCharge: "Air charge",
   waterMeter: "Water meter",
-  hardness: "Hardness",
+  hardness: "Feed hardness",
+  firstDrawTds: "First draw TDS",
+  standardSolution: "Standard solution",
+  drainTds: "Drain TDS",
+  drainFlowFeedClosed: "Drain, feed closed",
+  drainFlowTankFull: "Drain, tank full",
+  postFilterPressure: "After post-filter",
+  deliveredFlow: "Delivered flow",
+  chlorineFreeBefore: "Free chlorine in feed",
+  chlorineFreeAfter: "Free chlorine, carbon",
+  deliveredChlorine: "Delivered chlorine",
+  deliveredHardness: "Delivered hardness",
+  deliveredAlkalinity: "Delivered alkalinity",
+  deliveredChloride: "Delivered chloride",
+  deliveredSilica: "Delivered silica",
+  deliveredPh: "Delivered pH",
+  feedAlkalinity: "Feed alkalinity",
+  feedChloride: "Feed chloride",
+  feedSilica: "Feed silica",
+  feedPh: "Feed pH",
 };
 
 export const ports: Messages["ports"] = {
@@ -38,6 +57,7 @@ export const ports: Messages["ports"] = {
   tank: "Tank gauge",
   delivered: "Delivery tap",
   meter: "Water meter",
+  bottle: "Bottle of standard",
 };
 
 export const roles: Messages["roles"] = {
@@ -90,12 +110,14 @@ const SOURCES: Readonly<Record<string, string>> = {
   applianceLabel: "appliance label",
   elementLabel: "element label",
   carbonRating: "rating of the carbon",
+  instrument: "accuracy on record for the meter",
 };
 
 export const source = (id: string): string => SOURCES[id] ?? id;
 
 const RULES: Readonly<Record<string, string>> = {
   "guard-band-U": "guard band: clear of the limit by the expanded uncertainty (k = 2)",
+  "at-most-by-conductivity": "not measured; the water conducts too little to hold so much of it",
   "not-detected": "not detected at a step not above the limit",
 };
 
@@ -114,6 +136,11 @@ const FIELDS: Readonly<Record<string, string>> = {
   feedTds: "feed TDS",
   deliveredTds: "delivered TDS",
   chlorineBefore: "chlorine in the feed",
+  deliveredHardness: "hardness of the delivered water",
+  deliveredAlkalinity: "alkalinity of the delivered water",
+  deliveredChloride: "chloride of the delivered water",
+  deliveredSilica: "silica of the delivered water",
+  deliveredPh: "pH of the delivered water",
   "unit.tankL": "the tank's litres",
   "unit.ratedPermeateLPerH": "the nameplate's permeate flow",
   "unit.ratedRejectionPercent": "the nameplate's rejection",
@@ -126,11 +153,6 @@ const FIELDS: Readonly<Record<string, string>> = {
   "part.ratedLitres": "the carbon's rated litres",
   "part.meterAtFitting": "the meter reading when the carbon was new",
   "bypass.until": "the day the permission ends",
-  "delivered.hardness": "hardness of the delivered water",
-  "delivered.alkalinity": "alkalinity of the delivered water",
-  "delivered.chloride": "chloride of the delivered water",
-  "delivered.silica": "silica of the delivered water",
-  "delivered.pH": "pH of the delivered water",
 };
 
 export const missingName = (id: string): string =>

@@ -35,6 +35,10 @@ export const question: Messages["question"] = ({ id, slots, detail = {} }) => {
       return `Drain is ${detail.ratio} × what the restrictor passes: cup size right?`;
     case "meterOnAnotherScale":
       return `Feed ${signed(detail.percent)} %, rejection unchanged: meter on another scale than ${detail.scale}?`;
+    case "freeAboveTotal":
+      return "More free chlorine than total: swapped?";
+    case "saltDoesNotBalance":
+      return `Drain TDS ${signed(detail.percent)} % beside what feed, product and flows give: a slip in one of them?`;
     case "meterWentBack":
       return `Meter below last visit's ${detail.last} m³: new meter, or a slip?`;
     default:
