@@ -4,6 +4,7 @@ import { setUpKitchen } from "./kitchen.ts";
 import { closeBrowser, openBrowser, type Phone, pickUpPhone } from "./phone.ts";
 import { shoot } from "./shoot.ts";
 import { textOfPdf } from "./text-of-pdf.ts";
+import { timeCup } from "./time-cup.ts";
 
 /** Budget of the ordinary annual visit, common practice: what a technician puts up with. */
 const MOST_NUMBERS = 14;
@@ -87,25 +88,6 @@ describe("the ordinary annual visit, offline, from an empty book to the PDF", ()
     expect(phone.errors.filter((error) => !error.includes("ERR_INTERNET_DISCONNECTED"))).toEqual([]);
   });
 });
-
-/** A timed cup: start, cup full, next. The clock of the page is moved on instead of waited for. */
-async function timeCup(phone: Phone, seconds: number, shot?: string) {
-  const { page } = phone;
-  await page.evaluate(() => {
-    const w = window as unknown as { shiftMs?: number; realNow?: () => number };
-    w.realNow ??= Date.now.bind(Date);
-    w.shiftMs ??= 0;
-    Date.now = () => w.realNow!() + w.shiftMs!;
-  });
-  await phone.tap(/^Start/);
-  await page.evaluate((ms) => {
-    (window as unknown as { shiftMs: number }).shiftMs += ms;
-  }, seconds * 1000);
-  await page.waitForTimeout(150);
-  if (shot) await shoot(phone, shot);
-  await phone.tap(/^Cup full/);
-  await phone.tap(/^Next/);
-}
 
 /** Does every proposed piece of work until the re-measuring begins. */
 async function finishWork(phone: Phone) {

@@ -16,6 +16,8 @@ export interface WaterBand {
   readonly height: number;
   /** Something was read here (disc) or is expected here (circle with whisker). */
   readonly mark?: "read" | "expected";
+  /** A plain band below the membrane lies on the permeate's side. */
+  readonly side?: "permeate";
 }
 
 export interface LineOfWaterRequest {
@@ -110,7 +112,8 @@ function bypassLine(request: LineOfWaterRequest, height: number): string {
 function partOf(request: LineOfWaterRequest, band: WaterBand): string {
   const { ink, ground } = COLOURS[request.theme];
   const y = band.y + band.height / 2;
-  const permeateSide = band.part === "tank" || band.part === "postFilter" || band.part === "outlet";
+  const permeateSide =
+    band.side === "permeate" || band.part === "tank" || band.part === "postFilter" || band.part === "outlet";
   const x = permeateSide ? X - 13 : X;
   const box = (w: number, h: number) =>
     `<rect x="${x - w / 2}" y="${y - h / 2}" width="${w}" height="${h}" fill="${ground}" stroke="${ink}" stroke-width="3"/>`;

@@ -1,6 +1,6 @@
 import type { Finding, LifePoint, Question, Task, Verdict } from "@tapside/assessment";
 import type { Missing, Refused } from "@tapside/quantities";
-import type { ApplianceType, PartRole, Phase, PortId, SlotId, VisitKind } from "@tapside/records";
+import type { ApplianceType, OpenPoint, PartRole, Phase, PortId, SlotId, VisitKind } from "@tapside/records";
 
 export type DecimalSign = "." | ",";
 
@@ -30,6 +30,10 @@ export interface Messages {
   readonly localCode: string;
   finding(finding: Finding, decimalSign?: DecimalSign): FindingWords;
   question(question: Question): string;
+  /** What is looked at on arrival, in the order of the eye. */
+  readonly inspection: Readonly<Record<string, string>>;
+  openPoint(point: Partial<OpenPoint>): string;
+  settledPoint(point: Partial<OpenPoint>): string;
   /** The life strip in numbers, for those who do not see it. */
   life(points: readonly LifePoint[], decimalSign?: DecimalSign): string;
   taskTitle(taskId: string): string;

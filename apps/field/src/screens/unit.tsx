@@ -1,6 +1,7 @@
 import { type Assessment, assess, type Figure } from "@tapside/assessment";
 import { formatUncertain, type Outcome } from "@tapside/quantities";
 import { type UnitFile, unitFile, type VisitKind } from "@tapside/records";
+import { en } from "@tapside/words";
 import { useMemo, useState } from "react";
 import { useLocation } from "wouter";
 import { Band } from "../look/band.tsx";
@@ -46,6 +47,9 @@ export function UnitScreen({ id }: { id: string }) {
           : { label: words.startVisit, hint: words.annual, onPress: () => start("annual") }
       }
     >
+      <Band tint press={{ to: open ? `/visit/${open.id}/expected` : `/unit/${id}/expected` }}>
+        <span className="name">{words.expectedToday}</span>
+      </Band>
       {judged ? <JudgedUnit file={file} visitId={judged.id} /> : <UnjudgedUnit file={file} />}
       {open ? null : (
         <>
@@ -76,16 +80,8 @@ export function UnitScreen({ id }: { id: string }) {
         </Band>
       ))}
       {file.openPoints.map((point) => (
-        <Band
-          key={point.id}
-          press={{
-            onPress: () => void live.write("openPoint", point.id, { closedVisit: last?.id ?? "none" }),
-          }}
-        >
-          <span className="row">
-            <span>{point.code}</span>
-            <strong>{words.closePoint}</strong>
-          </span>
+        <Band key={point.id} press={{ to: open ? `/visit/${open.id}/points` : `/unit/${id}/points` }}>
+          {en.openPoint(point)}
         </Band>
       ))}
     </Screen>

@@ -1,6 +1,7 @@
 import type { ExpectedId } from "@tapside/assessment";
 import {
   type FieldValue,
+  FURTHER_SLOTS,
   type Instrument,
   type Kept,
   makeReading,
@@ -13,11 +14,14 @@ import { useCallback, useState } from "react";
 import { Screen } from "../look/screen.tsx";
 import { sayWhyNot } from "../words/say-why-not.ts";
 import { draftOf, keepDraft } from "./drafts.ts";
+import { DoubtfulKey, SideKeys, UnitKey } from "./entry-keys.tsx";
 import { useGoOn } from "./go-on.ts";
 import { instrumentFor, readingU, spreadText } from "./instrument-for.ts";
 import { type Key, Keypad } from "./keypad.tsx";
+import { drawnReading, drawnText, unitFirst } from "./last-used.ts";
 import { Numeral } from "./numeral.tsx";
 import { photoOfReading } from "./photo.tsx";
+import { PhotoView } from "./photo-view.tsx";
 import { Rail } from "./rail.tsx";
 import { slotTitle } from "./step-title.ts";
 import type { OpenVisit } from "./use-visit.ts";
@@ -35,48 +39,51 @@ const LONGEST = 7;
 /** One number at a time, huge. */
 export function Entry({ open, phase, slot }: EntryProps) {
   const { live, visit } = open;
-  const { go, hint, steps } = useGoOn(open, `read:${phase}:${slot}`);
+  const { goAfter, hint, steps } = useGoOn(open, `read:${phase}:${slot}`);
+  const go = () => goAfter(placeAfter(slot));
   const kept = visit.readings[phase][slot];
   const [raw, setRaw] = useState(() => draftOf(live, visit.id, phase, slot) || kept?.raw || "");
   const instrument = instrumentFor(open, slot);
-  const [unit, setUnit] = useState(() => kept?.unit ?? instrument?.unit ?? SLOTS[slot].unit);
-  const sign = open.live.snapshot().book.settings.get("settings")?.decimalSign ?? ".";
+  const [unit, setUnit] = useState(() => kept?.unit ?? unitFirst(open, slot, instrument));
+  const [doubtful, setDoubtful] = useState(kept?.doubtful === true);
+  const sign = live.snapshot().book.settings.get("settings")?.decimalSign ?? ".";
+  const photo = kept?.photo;
 
-  const type = useCallback(
-    (key: Key) =>
-      setRaw((before) => {
-        const after =
-          key === "rubOut" ? before.slice(0, -1) : before.length >= LONGEST ? before : withKey(before, key);
-        keepDraft(live, visit.id, phase, slot, after);
-        return after;
-      }),
+  const setTyped = useCallback(
+    (text: string) => {
+      setRaw(text);
+      keepDraft(live, visit.id, phase, slot, text);
+    },
     [live, visit.id, phase, slot],
   );
-  const made =
-    raw === ""
-      ? undefined
-      : makeReading({ slot, raw, unit, ...meter(slot, instrument), at: new Date().toISOString() });
+  const type = useCallback((key: Key) => setTyped(withKey(raw, key)), [raw, setTyped]);
+  const typed = {
+    slot,
+    unit,
+    ...meter(slot, instrument),
+    at: photo ? kept.at : new Date().toISOString(),
+    ...(photo && { photo }),
+    ...(doubtful && { doubtful }),
+  };
+  const made = raw === "" ? undefined : makeReading({ ...typed, raw });
   const refusal = made?.kind === "refused" ? sayWhyNot(made) : "";
+  const value = made?.kind === "known" ? made.value.value : null;
 
-  const take = useCallback(() => {
+  const take = () => {
     if (made?.kind === "refused") return;
-    const field = `reading:${phase}:${slot}`;
     if (made?.kind === "known")
-      open.write({ [field]: { ...made.value }, ...drawnBeside(slot), [`skip:${phase}:${slot}`]: null });
-    else open.write({ [field]: null, [`skip:${phase}:${slot}`]: true });
+      open.write({
+        [`reading:${phase}:${slot}`]: { ...made.value },
+        ...drawnBeside(open, slot),
+        [`skip:${phase}:${slot}`]: null,
+      });
+    else if (!photo) open.write({ [`reading:${phase}:${slot}`]: null, [`skip:${phase}:${slot}`]: true });
     keepDraft(live, visit.id, phase, slot, "");
     go();
-  }, [made, open, phase, slot, live, visit.id, go]);
+  };
 
   const takeNotDetected = () => {
-    const step = instrument?.resolution ?? 0.1;
-    const reading = makeReading({
-      slot,
-      raw: String(step),
-      unit,
-      ...meter(slot, instrument),
-      at: new Date().toISOString(),
-    });
+    const reading = makeReading({ ...typed, raw: String(instrument?.resolution ?? 0.1) });
     if (reading.kind !== "known") return;
     open.write({ [`reading:${phase}:${slot}`]: { ...reading.value, notDetected: true } });
     go();
@@ -86,40 +93,27 @@ export function Entry({ open, phase, slot }: EntryProps) {
     void live.write("unit", open.file.unit.id, { portsAbsent: [...absent, SLOTS[slot].port] });
     go();
   };
-  const expected = phase === "asFound" || slot !== "airCharge" ? expectedOf(open, slot) : undefined;
   const shown = raw.replace(".", sign);
   return (
     <div className="entry-screen">
       <Screen
         title={slotTitle(slot)}
-        aside={phase === "asLeft" ? en.phases.asLeft : undefined}
-        subtitle={words.slotHint[slot]}
+        {...(phase === "asLeft" && { aside: en.phases.asLeft })}
+        subtitle={slot === "tankAfterPressure" ? words.drawn(drawnText(open)) : (words.slotHint[slot] ?? "")}
         ticks={<VisitTicks steps={steps} here={`read:${phase}:${slot}`} />}
         back={
-          raw
-            ? {
-                label: words.undo,
-                onPress: () => {
-                  setRaw("");
-                  keepDraft(live, visit.id, phase, slot, "");
-                },
-              }
-            : { label: words.visit, to: open.base }
+          raw ? { label: words.undo, onPress: () => setTyped("") } : { label: words.visit, to: open.base }
         }
-        middle={photoOfReading(open, phase, slot)}
+        middle={photoOfReading(open, phase, slot, { unit, ...meter(slot, instrument) }, go)}
         next={
           raw
             ? { label: words.next, hint, onPress: take, quiet: made?.kind === "refused" }
-            : { label: words.pass, hint: words.passHint, onPress: take }
+            : { label: photo ? words.later : words.pass, hint: words.passHint, onPress: take }
         }
       >
         <section className="number-room" aria-live="polite">
           <div className="meter">
-            <span>
-              {instrument
-                ? `${instrument.name} ${spreadText(instrument, made?.kind === "known" ? made.value.value : null)}`
-                : ""}
-            </span>
+            <span>{instrument ? `${instrument.name} ${spreadText(instrument, value)}` : ""}</span>
             <UnitKey
               slot={slot}
               unit={unit}
@@ -127,22 +121,39 @@ export function Entry({ open, phase, slot }: EntryProps) {
               onChange={setUnit}
             />
           </div>
-          <div className="huge">
+          {photo ? <PhotoView open={open} hash={photo} alt={words.photoOf(slotTitle(slot))} /> : null}
+          <div className={photo ? "huge beside-photo" : "huge"}>
             {shown ? (
-              <Numeral text={shown} height={shown.length > 4 ? 98 : 126} name={`${shown} ${unit}`} />
+              <Numeral
+                text={shown}
+                height={photo ? 62 : shown.length > 4 ? 98 : 126}
+                name={`${shown} ${unit}`}
+              />
+            ) : photo ? (
+              <p className="note">{words.typeFromPhoto}</p>
             ) : (
-              <SideKeys slot={slot} onNotDetected={takeNotDetected} onNotThere={takeNotThere} />
+              <SideKeys
+                slot={slot}
+                onNotDetected={takeNotDetected}
+                onNotThere={takeNotThere}
+                {...(slot === "tankAfterPressure" && {
+                  drawn: { text: drawnText(open), to: `${open.base}/read/asFound/drawnVolume` },
+                })}
+              />
             )}
           </div>
-          <Rail
-            expected={expected}
-            value={made?.kind === "known" ? made.value.value : null}
-            unit={unit}
-            spread={made?.kind === "known" ? 2 * readingU(instrument, made.value.value ?? 0) : 0}
-          />
-          <p className="fixed-words" role="status">
-            {refusal}
-          </p>
+          {photo ? null : (
+            <Rail
+              expected={expectedOf(open, phase, slot)}
+              value={value}
+              unit={unit}
+              spread={value === null ? 0 : 2 * readingU(instrument, value)}
+            />
+          )}
+          <div className="under-number">
+            <p role="status">{refusal}</p>
+            <DoubtfulKey doubtful={doubtful} onTurn={() => setDoubtful(!doubtful)} />
+          </div>
         </section>
         <Keypad onKey={type} onEnter={take} decimalSign={sign} />
       </Screen>
@@ -150,57 +161,21 @@ export function Entry({ open, phase, slot }: EntryProps) {
   );
 }
 
-function SideKeys({
-  slot,
-  onNotDetected,
-  onNotThere,
-}: {
-  slot: SlotId;
-  onNotDetected: () => void;
-  onNotThere: () => void;
-}) {
-  const chlorine = slot === "chlorineBefore" || slot === "chlorineAfter";
-  return (
-    <div className="side-keys">
-      {chlorine ? (
-        <button type="button" onClick={onNotDetected}>
-          {words.notDetected}
-        </button>
-      ) : null}
-      <button type="button" onClick={onNotThere}>
-        {words.notThere}
-      </button>
-    </div>
-  );
-}
-
-function UnitKey({
-  slot,
-  unit,
-  scale,
-  onChange,
-}: {
-  slot: SlotId;
-  unit: string;
-  scale?: string;
-  onChange: (unit: string) => void;
-}) {
-  const { units } = SLOTS[slot];
-  const following = units[(units.indexOf(unit) + 1) % units.length] ?? unit;
-  const text = scale && unit === "ppm" ? `${unit}, ${scale}` : unit;
-  if (units.length < 2) return <strong className="unit-key">{text}</strong>;
-  return (
-    <button type="button" className="unit-key" onClick={() => onChange(following)}>
-      <strong>{text}</strong>
-    </button>
-  );
-}
-
 /** The text after a key: one decimal sign at most, no leading zeros. */
-function withKey(before: string, key: Key): string {
+export function withKey(before: string, key: Key): string {
+  if (key === "rubOut") return before.slice(0, -1);
+  if (before.length >= LONGEST) return before;
   if (key === ".") return before.includes(".") ? before : `${before || "0"}.`;
   return before === "0" ? key : before + key;
 }
+
+/** Where a number taken up on the side leads back to; undefined follows the order of hands. */
+export const placeAfter = (slot: SlotId): string | undefined =>
+  slot === "drawnVolume"
+    ? "read/asFound/tankAfterPressure"
+    : (FURTHER_SLOTS as readonly SlotId[]).includes(slot)
+      ? "also"
+      : undefined;
 
 const isSolids = (slot: SlotId) => SLOTS[slot].quantity === "dissolvedSolids";
 
@@ -209,14 +184,15 @@ const meter = (slot: SlotId, instrument: Kept<Instrument> | undefined) => ({
   ...(instrument?.scale && isSolids(slot) && { scale: instrument.scale }),
 });
 
-/** The bucket test draws 8 L unless another volume is written at the unit. */
-function drawnBeside(slot: SlotId): Readonly<Record<string, FieldValue>> {
-  if (slot !== "tankAfterPressure") return {};
-  const reading = makeReading({ slot: "drawnVolume", raw: "8", unit: "L", at: new Date().toISOString() });
+/** The litres drawn are kept beside the gauge after them, as a reading of their own. */
+function drawnBeside(open: OpenVisit, slot: SlotId): Readonly<Record<string, FieldValue>> {
+  if (slot !== "tankAfterPressure" || open.visit.readings.asFound.drawnVolume) return {};
+  const reading = makeReading({ slot: "drawnVolume", ...drawnReading(open), at: new Date().toISOString() });
   return reading.kind === "known" ? { "reading:asFound:drawnVolume": { ...reading.value } } : {};
 }
 
-function expectedOf(open: OpenVisit, slot: SlotId) {
+function expectedOf(open: OpenVisit, phase: Phase, slot: SlotId) {
   const { expected } = open.assessment;
+  if (phase === "asLeft" && slot === "airCharge") return undefined;
   return expected.kind === "known" ? expected.value[slot as ExpectedId] : undefined;
 }

@@ -12,6 +12,7 @@ export function writesAtTheEnd(open: OpenVisit, endedAt: string): readonly Write
   return [
     ...swappedParts(open, endedAt),
     ...pointsLeftOpen(open),
+    ...pointsOvertaken(open, endedAt),
     { kind: "visit", record: open.visit.id, fields: { endedAt, closed: true } },
   ];
 }
@@ -47,6 +48,24 @@ function swappedParts(open: OpenVisit, endedAt: string): Write[] {
       : [];
     return [...retired, fitted];
   });
+}
+
+/** Earlier points this visit has answered: the work is done, the unit is back in use, or the same is left open anew. */
+function pointsOvertaken(open: OpenVisit, endedAt: string): Write[] {
+  const { visit, file } = open;
+  const anew = pointsLeftOpen(open).map((write) => write.fields.code);
+  const answered = (code: string) =>
+    anew.includes(code) ||
+    visit.work[code.replace(/^work:/, "")]?.state === "done" ||
+    (code === "fillingNotSeen" && visit.answers.filling?.state === "seen") ||
+    (code === "bypassed" && visit.answers.inUse !== undefined && !anew.includes("bypassed"));
+  return file.openPoints
+    .filter((point) => point.openedVisit !== visit.id && answered(point.code ?? ""))
+    .map((point) => ({
+      kind: "openPoint",
+      record: point.id,
+      fields: { closedVisit: visit.id, closedOn: endedAt.slice(0, 10) },
+    }));
 }
 
 /** What was not seen or not done comes back at the next visit until it is closed or refused by a named person. */

@@ -13,7 +13,8 @@ export function useGoOn(open: OpenVisit, stepId: string) {
   const next = nextStep(steps, stepId);
   const to = `${open.base}/${next.path}`;
   const go = () => navigate(`${open.base}/${nextStep(freshSteps(open), stepId).path}`);
-  return { steps, next, to, hint: stepTitle(next), go, navigate };
+  const goAfter = (place: string | undefined) => (place ? navigate(`${open.base}/${place}`) : go());
+  return { steps, next, to, hint: stepTitle(next), go, goAfter, navigate };
 }
 
 /** The steps as the book stands this moment: what was just written may have brought a new one. */

@@ -1,4 +1,5 @@
 import type { Exception } from "@tapside/records";
+import { en } from "@tapside/words";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
 import { undoPress, useGoOn } from "./go-on.ts";
@@ -37,7 +38,20 @@ export function Look({ open }: { open: OpenVisit }) {
           : { label: words.asItShouldBe, hint, onPress: allWell }
       }
     >
-      {Object.entries(words.inspect).map(([item, label]) => (
+      <fieldset className="answers">
+        <legend>{words.tankAsFound}</legend>
+        {(["full", "filling", "unknown"] as const).map((state) => (
+          <button
+            type="button"
+            key={state}
+            aria-pressed={open.visit.answers.tankState === state}
+            onClick={() => open.write({ "answer:tankState": state })}
+          >
+            {words.tankStates[state]}
+          </button>
+        ))}
+      </fieldset>
+      {Object.entries(en.inspection).map(([item, label]) => (
         <button
           type="button"
           key={item}

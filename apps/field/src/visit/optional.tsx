@@ -1,3 +1,4 @@
+import type { SlotId } from "@tapside/records";
 import { en } from "@tapside/words";
 import { useState } from "react";
 import { Band } from "../look/band.tsx";
@@ -8,16 +9,21 @@ import { TextEntry } from "./text-entry.tsx";
 import type { OpenVisit } from "./use-visit.ts";
 import { visitWords as words } from "./words.ts";
 
-const UNMEASURED = ["hardness", "alkalinity", "chloride", "silica", "chlorine"] as const;
+/** What dissolved solids do not show, and where each is read in the feed. */
+const UNMEASURED = {
+  hardness: "hardness",
+  alkalinity: "feedAlkalinity",
+  chloride: "feedChloride",
+  silica: "feedSilica",
+  chlorine: "chlorineBefore",
+} as const satisfies Readonly<Record<string, SlotId>>;
 
 /** At 100 ppm or less the owner decides; what was not measured stands beside the question. */
 export function Optional({ open }: { open: OpenVisit }) {
   const { go, hint } = useGoOn(open, "optional");
   const feed = open.visit.readings.asFound.feedTds;
   const measured = open.visit.readings.asFound;
-  const unmeasured = UNMEASURED.filter(
-    (id) => !(id === "hardness" && measured.hardness) && !(id === "chlorine" && measured.chlorineBefore),
-  );
+  const unmeasured = Object.entries(UNMEASURED).flatMap(([id, slot]) => (measured[slot] ? [] : [id]));
   const given = open.visit.answers.roOptional;
   const [name, setName] = useState(given?.name ?? open.file.site.askName ?? "");
   const [role, setRole] = useState(given?.role ?? open.file.site.askRole ?? "");

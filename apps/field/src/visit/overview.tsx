@@ -1,6 +1,7 @@
 import type { ExpectedId } from "@tapside/assessment";
 import { en } from "@tapside/words";
 import { Link } from "wouter";
+import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
 import { formatNumber } from "./format-number.ts";
 import { useGoOn } from "./go-on.ts";
@@ -8,6 +9,7 @@ import { Numeral } from "./numeral.tsx";
 import { photoPress } from "./photo.tsx";
 import { stepTitle } from "./step-title.ts";
 import type { Step } from "./steps.ts";
+import { StillToType } from "./still-to-type.tsx";
 import type { OpenVisit } from "./use-visit.ts";
 import { VisitTicks } from "./visit-ticks.tsx";
 import { WaterLine } from "./water-line.tsx";
@@ -32,12 +34,20 @@ export function Overview({ open }: { open: OpenVisit }) {
           : { label: hint, hint: next.reading ? words.slotHint[next.reading.slot] : undefined, to }
       }
     >
+      <StillToType open={open} />
       <div className="along-water">
         <WaterLine open={open} />
         {steps.map((step) => (
           <StepBand key={step.id} step={step} open={open} />
         ))}
       </div>
+      <Band tint press={{ to: `${open.base}/expected` }}>
+        <span className="name">{words.expectedTitle}</span>
+      </Band>
+      <Band tint press={{ to: `${open.base}/also` }}>
+        <span className="name">{words.also}</span>
+        <p className="note">{words.alsoHint}</p>
+      </Band>
     </Screen>
   );
 }
@@ -69,11 +79,11 @@ function StepNumber({ open, step }: { open: OpenVisit; step: Step }) {
       : reading.volumeL
         ? reading.value.toFixed(0)
         : reading.raw;
-    const unit = reading.volumeL
-      ? `s, ${reading.volumeL * 1000} mL`
-      : [reading.unit, reading.scale].filter(Boolean).join(", ");
-    return <Numeral text={text} unit={unit} height={40} />;
+    const cup = reading.volumeL ? `${reading.volumeL * 1000} mL` : reading.scale;
+    const unit = [reading.unit, cup, reading.doubtful && words.doubtful.toLowerCase()];
+    return <Numeral text={text} unit={unit.filter(Boolean).join(", ")} height={40} />;
   }
+  if (reading) return <p className="note">{words.photoPending}</p>;
   if (step.done) return <p className="note">{words.passed}</p>;
   const { expected } = open.assessment;
   const range = expected.kind === "known" ? expected.value[slot as ExpectedId] : undefined;

@@ -8,6 +8,7 @@ import { useGoOn } from "./go-on.ts";
 import { issueRecord, recordsOf } from "./issue-record.ts";
 import { makePdf } from "./make-pdf.ts";
 import { stepTitle } from "./step-title.ts";
+import { StillToType } from "./still-to-type.tsx";
 import type { OpenVisit } from "./use-visit.ts";
 import { VisitTicks } from "./visit-ticks.tsx";
 import { visitWords as words } from "./words.ts";
@@ -69,6 +70,7 @@ export default function RecordScreen({ open }: { open: OpenVisit }) {
                 ? words.stillOpen
                 : words.allDone}
       </p>
+      <StillToType open={open} />
       {content
         ? null
         : undone.map((step) => (

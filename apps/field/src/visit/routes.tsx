@@ -1,13 +1,17 @@
+import { SLOTS } from "@tapside/records";
 import { lazy, Suspense } from "react";
 import { Route, Switch, useParams } from "wouter";
+import { Also } from "./also.tsx";
 import { Ask } from "./ask.tsx";
 import { Bypass } from "./bypass.tsx";
 import { Entry } from "./entry.tsx";
+import { ExpectedOfUnit, ExpectedOfVisit } from "./expected.tsx";
 import { Judgement } from "./judgement.tsx";
 import { Leave } from "./leave.tsx";
 import { Look } from "./look.tsx";
 import { Optional } from "./optional.tsx";
 import { Overview } from "./overview.tsx";
+import { PointsOfUnit, PointsOfVisit } from "./points.tsx";
 import { Sign } from "./sign.tsx";
 import { Stopwatch } from "./stopwatch.tsx";
 import { type OpenVisit, useVisit } from "./use-visit.ts";
@@ -27,6 +31,13 @@ export function VisitRoutes() {
       <Route path="/visit/:id/bypass">{() => <Step show={(open) => <Bypass open={open} />} />}</Route>
       <Route path="/visit/:id/look">{() => <Step show={(open) => <Look open={open} />} />}</Route>
       <Route path="/visit/:id/read/:phase/:slot">{() => <Reading />}</Route>
+      <Route path="/visit/:id/also">{() => <Step show={(open) => <Also open={open} />} />}</Route>
+      <Route path="/visit/:id/expected">
+        {() => <Step show={(open) => <ExpectedOfVisit open={open} />} />}
+      </Route>
+      <Route path="/visit/:id/points">{() => <Step show={(open) => <PointsOfVisit open={open} />} />}</Route>
+      <Route path="/unit/:id/expected">{({ id }) => <ExpectedOfUnit id={id} key={id} />}</Route>
+      <Route path="/unit/:id/points">{({ id }) => <PointsOfUnit id={id} key={id} />}</Route>
       <Route path="/visit/:id/optional">{() => <Step show={(open) => <Optional open={open} />} />}</Route>
       <Route path="/visit/:id/judgement">{() => <Step show={(open) => <Judgement open={open} />} />}</Route>
       <Route path="/visit/:id/work/:task">
@@ -71,7 +82,7 @@ function Reading() {
     <Step
       show={(open, params) => {
         const key = `${params.phase}:${params.slot}`;
-        const timed = params.slot === "permeateFlow" || params.slot === "drainFlow";
+        const timed = SLOTS[slotOf(params).slot]?.quantity === "flow";
         return timed ? (
           <Stopwatch open={open} key={key} {...slotOf(params)} />
         ) : (

@@ -1,7 +1,11 @@
 const LONGEST_SIDE_PX = 1600;
 
-/** A photo as JPEG with at most 1600 px on its longer side. Redrawing also drops position data. */
-export async function shrinkPhoto(file: Blob): Promise<ArrayBuffer> {
+/** A photo as JPEG with at most 1600 px on its longer side. A picture this phone cannot draw is kept as it came. */
+export const shrinkPhoto = (file: Blob): Promise<ArrayBuffer> =>
+  redrawn(file).catch(() => file.arrayBuffer());
+
+/** Redrawing also drops position data. */
+async function redrawn(file: Blob): Promise<ArrayBuffer> {
   const picture = await createImageBitmap(file);
   const scale = Math.min(1, LONGEST_SIDE_PX / Math.max(picture.width, picture.height));
   const canvas = document.createElement("canvas");

@@ -119,9 +119,28 @@ function isOptional(visit: KeptVisit): boolean {
 
 /** All steps of a visit in the order of hands. Any of them can be taken at any time. */
 export function stepsOf(file: UnitFile, visit: KeptVisit, assessment: Assessment): readonly Step[] {
-  return PLANS[visit.kind ?? "annual"].flatMap((item) =>
-    item.kind === "read" ? readingSteps(item, file, visit) : onceSteps(item.id, visit, assessment),
+  const planned = PLANS[visit.kind ?? "annual"].flatMap((item) =>
+    item.kind === "read" ? readingSteps(item, file, visit) : onceSteps(item.id, file, visit, assessment),
   );
+  return withReadBeside(planned, visit);
+}
+
+/** What was read without being asked for stands before the first reading of its phase, so that the order of hands goes on after it. */
+function withReadBeside(planned: readonly Step[], visit: KeptVisit): readonly Step[] {
+  return (["asFound", "asLeft"] as const).reduce((steps, phase) => {
+    const beside = (Object.keys(visit.readings[phase]) as SlotId[])
+      .filter((slot) => slot !== "drawnVolume" && !steps.some((step) => step.id === `read:${phase}:${slot}`))
+      .map((slot) => readingStep(phase, slot, visit));
+    const first = steps.findIndex((step) => step.reading?.phase === phase);
+    const at =
+      first < 0
+        ? Math.max(
+            0,
+            steps.findIndex((step) => step.id === "valves"),
+          )
+        : first;
+    return [...steps.slice(0, at), ...beside, ...steps.slice(at)];
+  }, planned);
 }
 
 function readingSteps(item: Extract<PlanItem, { kind: "read" }>, file: UnitFile, visit: KeptVisit): Step[] {
@@ -150,13 +169,14 @@ const optionalStep = (visit: KeptVisit): Step => ({
   done: visit.answers.roOptional !== undefined,
 });
 
-function onceSteps(id: string, visit: KeptVisit, assessment: Assessment): Step[] {
+function onceSteps(id: string, file: UnitFile, visit: KeptVisit, assessment: Assessment): Step[] {
   const { answers } = visit;
   switch (id) {
     case "ask": {
       const ask: Step = { id, path: "ask", done: answers.inUse !== undefined };
-      if (answers.inUse !== "bypassed") return [ask];
-      return [ask, { id: "bypass", path: "bypass", done: answers.bypass !== undefined }];
+      const points = pointsSteps(file, visit);
+      if (answers.inUse !== "bypassed") return [ask, ...points];
+      return [ask, { id: "bypass", path: "bypass", done: answers.bypass !== undefined }, ...points];
     }
     case "look":
       return [
@@ -179,6 +199,16 @@ function onceSteps(id: string, visit: KeptVisit, assessment: Assessment): Step[]
     default:
       return [{ id, path: id, done: Object.keys(visit.work).length > 0 }];
   }
+}
+
+/** Points left open earlier come back, each until it is closed, refused by a named person or kept with a reason. */
+function pointsSteps(file: UnitFile, visit: KeptVisit): Step[] {
+  const [open, settled] = [file.openPoints, file.settledPoints].map((points) =>
+    points.filter((point) => point.openedVisit !== visit.id),
+  );
+  const here = settled!.some((one) => one.closedVisit === visit.id || one.refusedVisit === visit.id);
+  if (open!.length === 0 && !here) return [];
+  return [{ id: "points", path: "points", done: open!.every((one) => one.keptVisit === visit.id) }];
 }
 
 /** Proposed work, and work already answered that is no longer proposed once it is done. */

@@ -3,7 +3,10 @@ import { en } from "@tapside/words";
 import { useEffect, useState } from "react";
 import { Screen } from "../look/screen.tsx";
 import { draftOf, keepDraft } from "./drafts.ts";
+import { placeAfter } from "./entry.tsx";
+import { DoubtfulKey } from "./entry-keys.tsx";
 import { useGoOn } from "./go-on.ts";
+import { cupFirst } from "./last-used.ts";
 import { Numeral } from "./numeral.tsx";
 import { photoOfReading } from "./photo.tsx";
 import { slotTitle } from "./step-title.ts";
@@ -18,6 +21,8 @@ interface StopwatchProps {
 }
 
 const CUPS_L = [0.5, 1, 0.25, 2];
+/** Where nothing flowing is the good answer. */
+const SILENT: readonly SlotId[] = ["drainFlowFeedClosed", "drainFlowTankFull"];
 
 /**
  * A timed flow. The running stopwatch is the whole screen; a touch anywhere stops it. The moment it was started is
@@ -25,12 +30,14 @@ const CUPS_L = [0.5, 1, 0.25, 2];
  */
 export function Stopwatch({ open, phase, slot }: StopwatchProps) {
   const { live, visit } = open;
-  const { go, hint, steps } = useGoOn(open, `read:${phase}:${slot}`);
+  const { goAfter, hint, steps } = useGoOn(open, `read:${phase}:${slot}`);
+  const go = () => goAfter(placeAfter(slot));
   const draft = draftOf(live, visit.id, phase, slot);
   const [startedMs, stoppedMs] = draft.split(" ").map(Number);
-  const [cupL, setCupL] = useState(slot === "permeateFlow" ? 0.5 : 1);
-  const keep = (text: string) => keepDraft(live, visit.id, phase, slot, text);
   const kept = visit.readings[phase][slot];
+  const [cupL, setCupL] = useState(() => kept?.volumeL ?? cupFirst(open, slot));
+  const [doubtful, setDoubtful] = useState(kept?.doubtful === true);
+  const keep = (text: string) => keepDraft(live, visit.id, phase, slot, text);
 
   if (startedMs && !stoppedMs) {
     return (
@@ -54,10 +61,17 @@ export function Stopwatch({ open, phase, slot }: StopwatchProps) {
       unit: "s",
       volumeL: cupL,
       at: new Date().toISOString(),
+      ...(doubtful && { doubtful }),
     });
     if (reading.kind !== "known") return;
     open.write({ [`reading:${phase}:${slot}`]: { ...reading.value, volumeL: cupL } });
     keep("");
+    go();
+  };
+  const takeSilent = () => {
+    const reading = makeReading({ slot, raw: "0", unit: "mL/min", at: new Date().toISOString() });
+    if (reading.kind !== "known") return;
+    open.write({ [`reading:${phase}:${slot}`]: { ...reading.value } });
     go();
   };
   const pass = () => {
@@ -82,7 +96,7 @@ export function Stopwatch({ open, phase, slot }: StopwatchProps) {
               },
             }
       }
-      middle={photoOfReading(open, phase, slot)}
+      middle={photoOfReading(open, phase, slot, { unit: "s" }, go)}
       next={
         seconds === null
           ? { label: words.start, hint: words.startHint, onPress: () => keep(`${Date.now()}`) }
@@ -101,7 +115,7 @@ export function Stopwatch({ open, phase, slot }: StopwatchProps) {
         )}
       </div>
       <fieldset className="cups">
-        <legend className="unseen">Cup</legend>
+        <legend className="unseen">{words.cup}</legend>
         {CUPS_L.map((size) => (
           <button
             type="button"
@@ -114,6 +128,17 @@ export function Stopwatch({ open, phase, slot }: StopwatchProps) {
           </button>
         ))}
       </fieldset>
+      {seconds === null ? null : (
+        <div className="band under-number">
+          <p />
+          <DoubtfulKey doubtful={doubtful} onTurn={() => setDoubtful(!doubtful)} />
+        </div>
+      )}
+      {seconds === null && SILENT.includes(slot) ? (
+        <button type="button" className="choice plain" onClick={takeSilent}>
+          {words.noFlow}
+        </button>
+      ) : null}
       {seconds !== null && startedMs ? (
         <button type="button" className="choice plain" onClick={() => keep(`${startedMs}`)}>
           {words.goOn}

@@ -1,8 +1,10 @@
 import type { Answers } from "@tapside/records";
+import { useState } from "react";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
 import { undoPress, useGoOn } from "./go-on.ts";
 import { photoPress } from "./photo.tsx";
+import { TextEntry } from "./text-entry.tsx";
 import type { OpenVisit } from "./use-visit.ts";
 import { VisitTicks } from "./visit-ticks.tsx";
 import { visitWords as words } from "./words.ts";
@@ -16,10 +18,15 @@ const USUAL: ValveStates = { feed: "open", tank: "open", bypass: "shut", sample:
 export function Valves({ open }: { open: OpenVisit }) {
   const { go, hint, steps } = useGoOn(open, "valves");
   const stillBypassed = open.visit.answers.bypass?.decision === "keepBypassed";
-  const states =
-    open.visit.answers.valvesAsLeft ?? (stillBypassed ? { ...USUAL, bypass: "open" as const } : USUAL);
-  const turn = (valve: ValveId) =>
-    open.write({ "answer:valvesAsLeft": { ...states, [valve]: states[valve] === "open" ? "shut" : "open" } });
+  const [states, setStates] = useState<ValveStates>(
+    () => open.visit.answers.valvesAsLeft ?? (stillBypassed ? { ...USUAL, bypass: "open" } : USUAL),
+  );
+  const put = (more: Partial<ValveStates>) => {
+    const next = { ...states, ...more };
+    setStates(next);
+    open.write({ "answer:valvesAsLeft": next });
+  };
+  const turn = (valve: ValveId) => put({ [valve]: states[valve] === "open" ? "shut" : "open" });
   const keep = () => {
     open.write({ "answer:valvesAsLeft": { ...states } });
     go();
@@ -48,6 +55,17 @@ export function Valves({ open }: { open: OpenVisit }) {
           </span>
         </button>
       ))}
+      <button
+        type="button"
+        className="choice"
+        aria-pressed={states.appliancesFill === "seen"}
+        onClick={() => put({ appliancesFill: states.appliancesFill === "seen" ? "notSeen" : "seen" })}
+      >
+        {words.fillsSeen}
+      </button>
+      {open.file.point.bypassFitted === false ? null : (
+        <TextEntry label={words.sealAsLeft} value={states.seal ?? ""} onChange={(seal) => put({ seal })} />
+      )}
     </Screen>
   );
 }

@@ -72,7 +72,7 @@ export const bookWords = {
   limit: (text: string) => `limit ${text}`,
   noLimit: "no limit given",
   noSuch: "This is not in the book on this phone.",
-  closePoint: "Close",
+  expectedToday: "What should it read today?",
   exportAll: "Export everything to one file",
   importFile: "Import a file",
   imported: (n: number) =>

@@ -16,6 +16,7 @@ import {
   verdicts,
   visitKinds,
 } from "./names.ts";
+import { inspection, openPoint, settledPoint } from "./points.ts";
 import { question } from "./questions.ts";
 import { refusal } from "./refusals.ts";
 import { caution, taskTitle, taskWhy } from "./tasks.ts";
@@ -35,6 +36,9 @@ export const en: Messages = {
   finding,
   life,
   question,
+  inspection,
+  openPoint,
+  settledPoint,
   taskTitle,
   taskWhy,
   caution,

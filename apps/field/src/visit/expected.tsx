@@ -1,0 +1,225 @@
+import { assess, type ExpectedId } from "@tapside/assessment";
+import {
+  type KeptVisit,
+  makeReading,
+  type Reading,
+  SLOTS,
+  type SlotId,
+  type UnitFile,
+  unitFile,
+} from "@tapside/records";
+import { en } from "@tapside/words";
+import { useMemo, useState } from "react";
+import { Link } from "wouter";
+import { type Press, Screen } from "../look/screen.tsx";
+import { useBook } from "../store/use-book.ts";
+import { contextNow } from "./context-now.ts";
+import { draftOf, keepDraft } from "./drafts.ts";
+import { withKey } from "./entry.tsx";
+import { useGoOn } from "./go-on.ts";
+import { type Key, Keypad } from "./keypad.tsx";
+import { unitUsual } from "./last-used.ts";
+import { Numeral } from "./numeral.tsx";
+import { photoPress } from "./photo.tsx";
+import { PortBand } from "./port-band.tsx";
+import { slotTitle } from "./step-title.ts";
+import type { OpenVisit } from "./use-visit.ts";
+import { VisitTicks } from "./visit-ticks.tsx";
+import { WaterBeside } from "./water-beside.tsx";
+import { visitWords as words } from "./words.ts";
+
+type TwoNumbers = "beforeFilterPressure" | "feedTemperature";
+const TWO: readonly TwoNumbers[] = ["beforeFilterPressure", "feedTemperature"];
+
+const PORTS: readonly ExpectedId[] = [
+  "afterFilterPressure",
+  "drainFlow",
+  "permeateFlow",
+  "permeateTds",
+  "tankFullPressure",
+  "deliveredTds",
+];
+
+/** "What should it read today?" within a visit: its own two readings in, every port out. */
+export function ExpectedOfVisit({ open }: { open: OpenVisit }) {
+  const { steps, hint, to, next } = useGoOn(open, "");
+  const readings = open.visit.readings.asFound;
+  const wanted = TWO.find((slot) => readings[slot]?.value == null);
+  const place = (slot: SlotId) => `${open.base}/read/asFound/${slot}`;
+  return (
+    <Screen
+      title={words.expectedTitle}
+      ticks={<VisitTicks steps={steps} here="" />}
+      back={{ label: words.visit, to: open.base }}
+      middle={photoPress(open, "asFound")}
+      next={
+        wanted
+          ? { label: slotTitle(wanted), hint: words.slotHint[wanted] ?? "", to: place(wanted) }
+          : { label: hint, hint: (next.reading && words.slotHint[next.reading.slot]) ?? "", to }
+      }
+    >
+      <Answers file={open.file} visit={open.visit} assessment={open.assessment}>
+        {TWO.map((slot) => (
+          <Link key={slot} href={place(slot)} className="given">
+            <Given slot={slot} reading={readings[slot]} />
+          </Link>
+        ))}
+      </Answers>
+    </Screen>
+  );
+}
+
+/** The same before any visit: two numbers typed here, kept as typed, nothing else touched. */
+export function ExpectedOfUnit({ id }: { id: string }) {
+  const { live, snapshot } = useBook();
+  const { book } = snapshot;
+  const file = useMemo(() => unitFile(book, id), [book, id]);
+  const record = `expected:${id}`;
+  const [raws, setRaws] = useState<Readonly<Record<TwoNumbers, string>>>(() => ({
+    beforeFilterPressure: draftOf(live, record, "asFound", "beforeFilterPressure"),
+    feedTemperature: draftOf(live, record, "asFound", "feedTemperature"),
+  }));
+  const [typing, setTyping] = useState<TwoNumbers | undefined>(TWO.find((slot) => raws[slot] === ""));
+  const units = useMemo(
+    () => Object.fromEntries(TWO.map((slot) => [slot, unitUsual(book, slot)])) as Record<TwoNumbers, string>,
+    [book],
+  );
+  const visit = useMemo(() => imagined(id, raws, units), [id, raws, units]);
+  const judged = useMemo(() => {
+    if (!file) return undefined;
+    return assess({ ...file, visits: [...file.visits, visit] }, visit.id, contextNow(book));
+  }, [file, visit, book]);
+  if (!file || !judged) return <p className="band">{words.noSuchVisit}</p>;
+  const sign = book.settings.get("settings")?.decimalSign ?? ".";
+  const onKey = (key: Key) => {
+    if (!typing) return;
+    const raw = withKey(raws[typing], key);
+    setRaws({ ...raws, [typing]: raw });
+    keepDraft(live, record, "asFound", typing, raw);
+  };
+  const after = TWO.find((slot) => slot !== typing && raws[slot] === "");
+  const backToUnit = { label: words.back, to: `/unit/${id}` };
+  const next: Press = typing
+    ? { label: words.next, hint: after ? slotTitle(after) : words.everyPort, onPress: () => setTyping(after) }
+    : { label: words.toUnit, to: `/unit/${id}` };
+  return (
+    <div className="entry-screen">
+      <Screen
+        title={words.expectedTitle}
+        subtitle={[file.site.name, file.unit.name].filter(Boolean).join(", ")}
+        back={backToUnit}
+        next={next}
+      >
+        <Answers file={file} visit={visit} assessment={judged} only={typing ? [] : PORTS}>
+          {TWO.map((slot) => (
+            <button
+              type="button"
+              key={slot}
+              className="given"
+              aria-pressed={typing === slot}
+              onClick={() => setTyping(slot)}
+            >
+              <Given
+                slot={slot}
+                reading={visit.readings.asFound[slot]}
+                typed={raws[slot]}
+                unit={units[slot]}
+              />
+            </button>
+          ))}
+        </Answers>
+        {typing ? <Keypad onKey={onKey} onEnter={() => setTyping(after)} decimalSign={sign} /> : null}
+      </Screen>
+    </div>
+  );
+}
+
+/** A visit nobody made: the two numbers as if they had just been read. */
+function imagined(
+  unit: string,
+  raws: Readonly<Record<TwoNumbers, string>>,
+  units: Readonly<Record<TwoNumbers, string>>,
+): KeptVisit {
+  const at = new Date().toISOString();
+  const asFound = Object.fromEntries(
+    TWO.flatMap((slot) => {
+      const reading = makeReading({ slot, raw: raws[slot], unit: units[slot], at });
+      return reading.kind === "known" ? [[slot, reading.value]] : [];
+    }),
+  );
+  return {
+    id: `expected:${unit}`,
+    unit,
+    startedAt: at,
+    readings: { asFound, asLeft: {} },
+    answers: {},
+    exceptions: {},
+    work: {},
+    photos: {},
+    skipped: [],
+  };
+}
+
+interface GivenProps {
+  readonly slot: TwoNumbers;
+  readonly reading: Reading | undefined;
+  readonly typed?: string;
+  readonly unit?: string;
+}
+
+function Given({ slot, reading, typed, unit }: GivenProps) {
+  const text = reading?.raw || typed || "";
+  return (
+    <>
+      <span>{slotTitle(slot)}</span>
+      {text ? (
+        <Numeral text={text} height={46} unit={reading?.unit ?? unit ?? SLOTS[slot].unit} />
+      ) : (
+        <span className="note">{words.notYet}</span>
+      )}
+    </>
+  );
+}
+
+interface AnswersProps {
+  readonly file: UnitFile;
+  readonly visit: KeptVisit;
+  readonly assessment: OpenVisit["assessment"];
+  readonly only?: readonly ExpectedId[];
+  readonly children: React.ReactNode;
+}
+
+/** The two numbers on top, hollow beneath them what every port should read. */
+function Answers({ file, visit, assessment, only = PORTS, children }: AnswersProps) {
+  const { expected } = assessment;
+  const absent = new Set(file.unit.portsAbsent);
+  return (
+    <>
+      <div className="along-water">
+        <WaterBeside file={file} visit={visit} assessment={assessment} />
+        <div className="band water heavy two" data-part="tap" data-mark="read">
+          {children}
+        </div>
+        {only.map((id) => (
+          <PortBand
+            key={id}
+            id={id}
+            expected={expected.kind === "known" ? expected.value[id] : undefined}
+            absent={absent.has(SLOTS[id].port)}
+            whyNot={whyNot(id, file, assessment)}
+          />
+        ))}
+      </div>
+      {only.length > 0 && expected.kind === "known" ? <p className="band tint">{words.soundUnit}</p> : null}
+    </>
+  );
+}
+
+function whyNot(id: ExpectedId, file: UnitFile, { expected }: OpenVisit["assessment"]): string {
+  if (expected.kind === "missing") return en.missing(expected);
+  if (expected.kind === "refused") return en.refusal(expected);
+  const { remineraliser, blendValve, tankL } = file.unit;
+  if (id === "deliveredTds" && (remineraliser || blendValve)) return words.blended;
+  if (!(tankL! > 0)) return en.missing({ kind: "missing", missing: ["unit.tankL"] });
+  return words.tankCannotFill;
+}

@@ -1,0 +1,56 @@
+import type { Expected, ExpectedId } from "@tapside/assessment";
+import { en } from "@tapside/words";
+import { formatNumber } from "./format-number.ts";
+import { Numeral } from "./numeral.tsx";
+import { slotTitle } from "./step-title.ts";
+import { visitWords as words } from "./words.ts";
+
+const PART: Readonly<Record<ExpectedId, string>> = {
+  afterFilterPressure: "plain",
+  drainFlow: "element",
+  permeateFlow: "permeate",
+  permeateTds: "permeate",
+  tankFullPressure: "tank",
+  deliveredTds: "outlet",
+};
+
+interface PortBandProps {
+  readonly id: ExpectedId;
+  readonly expected: Expected | undefined;
+  readonly absent: boolean;
+  /** Said where nothing can be expected. */
+  readonly whyNot: string;
+}
+
+/** One port of the unit and what a sound unit reads there today, hollow. */
+export function PortBand({ id, expected, absent, whyNot }: PortBandProps) {
+  if (absent)
+    return <div className="band water tint">{`${slotTitle(id)}: ${words.notThere.toLowerCase()}`}</div>;
+  const text = expected ? `${formatNumber(expected.low)}–${formatNumber(expected.high)}` : "";
+  return (
+    <div className="band water port" data-part={PART[id]} {...(expected && { "data-mark": "expected" })}>
+      <p className="row">
+        <span>{slotTitle(id)}</span>
+        <span>{expected ? beside(id, expected) : ""}</span>
+      </p>
+      {expected ? (
+        <Numeral
+          text={text}
+          height={47}
+          hollow
+          unit={en.unit(expected.unit)}
+          name={`${words.expected} ${text} ${expected.unit}`}
+        />
+      ) : (
+        <p className="note">{whyNot}</p>
+      )}
+    </div>
+  );
+}
+
+/** What the hands see: seconds for a cup, or the scale of the meter. */
+function beside(id: ExpectedId, { low, high, scale }: Expected): string {
+  if (id === "drainFlow") return words.cupIn("1 L", 60 / high, 60 / low);
+  if (id === "permeateFlow") return words.cupIn("500 mL", 30 / high, 30 / low);
+  return scale ? words.scale(scale) : "";
+}
