@@ -1,33 +1,16 @@
 import { converted } from "@tapside/quantities";
 import { type Change, exportFile, type FieldValue, NO_STAMP, nextStamp } from "@tapside/records";
-import { type Element, elementFromNameplate, operatingPoint, simpleUnit } from "@tapside/reverse-osmosis";
+import { operatingPoint, simpleUnit } from "@tapside/reverse-osmosis";
 import { type DemoUnit, type DemoVisit, DISTRICT } from "./district.ts";
+import { generatedDistrict } from "./generator/district-records.ts";
+import { elementOf, PLATES, TEST } from "./generator/plates.ts";
+import type { Edit } from "./generator/unit-records.ts";
 
-/** Nameplates of our own at 4.14 bar, 25 °C, 500 mg/L NaCl. */
-const PLATES = {
-  large: { permeateLPerH: 31.8, rejectLPerH: 60, rejection: 0.943, areaM2: 2.2 },
-  middle: { permeateLPerH: 22.8, rejectLPerH: 45, rejection: 0.946, areaM2: 1.5 },
-  small: { permeateLPerH: 17.9, rejectLPerH: 35, rejection: 0.951, areaM2: 1.1 },
-} as const;
-const TEST = { pressureKPaGauge: 414, temperatureC: 25, feedMgPerL: 500 } as const;
 const CUP_L = { permeate: 0.5, drain: 1 } as const;
-
-interface Edit {
-  readonly kind: string;
-  readonly record: string;
-  readonly day: string;
-  readonly fields: Readonly<Record<string, FieldValue>>;
-}
-
-function elementOf(unit: DemoUnit): Element {
-  const element = elementFromNameplate({ ...PLATES[unit.plate], ...TEST });
-  if (element.kind !== "known") throw new Error(`no element for ${unit.site}`);
-  return element.value;
-}
 
 /** What a technician reads at this visit: the model's numbers, rounded as instruments show them. */
 function readingsOf(unit: DemoUnit, visit: DemoVisit): Readonly<Record<string, FieldValue>> {
-  const element = elementOf(unit);
+  const element = elementOf(unit.plate);
   const plate = PLATES[unit.plate];
   const after = visit.feedPressurePsi - visit.filterDropPsi;
   const point = operatingPoint(
@@ -282,9 +265,9 @@ const INSTRUMENTS: readonly Edit[] = [
 ];
 
 /** An export file of these units; the same units give the same text. */
-export function demoFile(units: readonly DemoUnit[]): string {
+export function demoFile(units: readonly DemoUnit[], more: readonly Edit[] = []): string {
   let stamp = NO_STAMP;
-  const edits = [...INSTRUMENTS, ...units.flatMap(unitEdits)].sort((a, b) =>
+  const edits = [...INSTRUMENTS, ...units.flatMap(unitEdits), ...more].sort((a, b) =>
     a.day < b.day ? -1 : a.day > b.day ? 1 : 0,
   );
   const changes = edits.map(({ kind, record, day, fields }, i): Change => {
@@ -302,8 +285,23 @@ export function demoFile(units: readonly DemoUnit[]): string {
   return exportFile({ changes, photos: [] });
 }
 
+/** Ten units written by hand and fifty from the generator: 40 kitchens, three years. */
+export function larkmoor(seed: string) {
+  const generated = generatedDistrict(seed);
+  return {
+    book: demoFile(DISTRICT, generated.edits),
+    truth: `${JSON.stringify(generated.truth)}\n`,
+  };
+}
+
+const SEED = "Larkmoor";
+
 /** File name and text of every example. */
-export const EXAMPLES: Readonly<Record<string, string>> = {
-  "larkmoor.tapside.json": demoFile(DISTRICT),
-  "one-visit.tapside.json": demoFile(DISTRICT.slice(0, 1)),
-};
+export function examples(): Readonly<Record<string, string>> {
+  const { book, truth } = larkmoor(SEED);
+  return {
+    "larkmoor.tapside.json": book,
+    "larkmoor.truth.json": truth,
+    "one-visit.tapside.json": demoFile(DISTRICT.slice(0, 1)),
+  };
+}

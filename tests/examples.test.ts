@@ -3,9 +3,11 @@ import { assess } from "@tapside/assessment";
 import { bookOf, EMPTY_STATE, fold, importFile, unitFile } from "@tapside/records";
 import { describe, expect, it } from "vitest";
 import { DISTRICT } from "../examples/district.ts";
-import { EXAMPLES } from "../examples/make-demo.ts";
+import { examples } from "../examples/make-demo.ts";
 
 const textOf = (name: string) => readFileSync(new URL(`../examples/${name}`, import.meta.url), "utf8");
+
+const EXAMPLES = examples();
 
 it.each(Object.keys(EXAMPLES))("%s is what the district's data and the model give", (name) => {
   expect(textOf(name)).toBe(EXAMPLES[name]);

@@ -9,4 +9,5 @@ const { module } = await runnerImport(join(root, "examples/make-demo.ts"), {
   configFile: false,
   logLevel: "warn",
 });
-for (const [name, text] of Object.entries(module.EXAMPLES)) writeFileSync(join(root, "examples", name), text);
+for (const [name, text] of Object.entries(module.examples()))
+  writeFileSync(join(root, "examples", name), text);

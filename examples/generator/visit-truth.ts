@@ -1,0 +1,86 @@
+import { converted } from "@tapside/quantities";
+import {
+  filling,
+  nightRunning,
+  operatingPoint,
+  storedLitres,
+  tankPressureKPaGauge,
+} from "@tapside/reverse-osmosis";
+import { supplyOn } from "./places.ts";
+import { situationOf, type UnitState } from "./state.ts";
+import { mainOf, type UnitTruth } from "./unit-truth.ts";
+
+/** What every port would show to a perfect instrument. Pressures kPa gauge, flows L/h, dissolved solids mg/L. */
+export interface PortTruth {
+  readonly feedMgPerL: number;
+  readonly temperatureC: number;
+  readonly chlorineBefore: number;
+  readonly chlorineAfter: number;
+  readonly beforeFilterKPa: number;
+  readonly afterFilterKPa: number;
+  readonly permeateLPerH: number;
+  readonly drainLPerH: number;
+  readonly permeateMgPerL: number;
+  readonly deliveredMgPerL: number;
+  readonly tankFullKPa: number;
+  readonly drawnL: number;
+  readonly tankAfterKPa: number;
+  readonly chargeKPa: number;
+  readonly drainRunsAtNight: boolean;
+  readonly drainAtNightLPerDay: number;
+  readonly efficiency: number;
+  /** From empty to shut-off. */
+  readonly fillingHours: number;
+}
+
+/** Feed with nothing flowing stands this much higher. */
+const STANDING_KPA = 20;
+
+/** A unit on a day, from the model: flows, dissolved solids, tank, drain. */
+export function portTruth(unit: UnitTruth, state: UnitState, day: string, temperatureC: number): PortTruth {
+  const { unit: physics, conditions } = situationOf(unit, state, day, temperatureC);
+  const { troubles } = state;
+  const trouble = (id: string) => troubles.find((one) => one.id === id);
+  const point = operatingPoint({ ...physics, blendFraction: 0 }, conditions);
+  if (point.kind !== "flowing") throw new Error(`nothing flows at ${unit.key} on ${day}`);
+  const options = { staticFeedKPaGauge: conditions.feedPressureKPaGauge + STANDING_KPA, segments: 10 };
+  const sound = { ...physics, blendFraction: 0, shutOff: { ...physics.shutOff, stuckOpen: false } };
+  const filled = filling(sound, conditions, options);
+  const night = nightRunning(physics, conditions, options);
+  if (night.kind !== "known") throw new Error(`no night at ${unit.key} on ${day}: ${JSON.stringify(night)}`);
+  const runs = night.value;
+  const tankFullKPa =
+    runs.tankKPaGauge ?? (runs.how === "cycling" ? runs.opensAtKPaGauge + 5 : runs.closesAtKPaGauge);
+  const made =
+    runs.cycle?.madeMgPerL ??
+    (filled.kind === "known" ? filled.value.meanMgPerL : 1.6 * point.permeateMgPerL);
+  const blend = trouble("bypassOpen")?.size ?? 0;
+  const tank = physics.tanks[0]!;
+  const stored = storedLitres(tank, tankFullKPa, physics.atmosphericKPa);
+  const drawnL = Math.max(0.5, Math.min(8, Math.floor(stored) / 2));
+  const supply = supplyOn(mainOf(unit), day);
+  const passes = trouble("carbonSpent")?.size ?? (trouble("oxidisedMembrane") ? 0.5 : 0);
+  return {
+    feedMgPerL: conditions.feedMgPerL,
+    temperatureC,
+    chlorineBefore: supply.chlorine,
+    chlorineAfter: supply.chlorine * passes,
+    beforeFilterKPa: conditions.feedPressureKPaGauge,
+    afterFilterKPa: point.elementPressureKPaGauge,
+    permeateLPerH: point.permeateLPerH,
+    drainLPerH: point.concentrateLPerH,
+    permeateMgPerL: point.permeateMgPerL,
+    deliveredMgPerL: (1 - blend) * made + blend * conditions.feedMgPerL + (unit.remineraliser ? 45 : 0),
+    tankFullKPa,
+    drawnL,
+    tankAfterKPa: Math.max(
+      0,
+      tankPressureKPaGauge(tank, Math.max(0, stored - drawnL), physics.atmosphericKPa),
+    ),
+    chargeKPa: converted(state.chargePsi, "psi", "kPa"),
+    drainRunsAtNight: runs.how !== "silent",
+    drainAtNightLPerDay: runs.drainLPerDay,
+    efficiency: filled.kind === "known" ? filled.value.efficiency : 0.15,
+    fillingHours: filled.kind === "known" ? filled.value.hours : 0,
+  };
+}
