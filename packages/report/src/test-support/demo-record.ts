@@ -11,7 +11,8 @@ if (content.kind !== "known") throw new Error("the demo district does not import
 const book = bookOf(fold(EMPTY_STATE, content.value.changes));
 
 export const demoUnit = (n: number): UnitFile => unitFile(book, `demo:${n}:unit`)!;
-export const DEMO_UNITS = [...book.unit.keys()].map((_, i) => i + 1);
+/** The units written by hand; the generated ones are tried where they are made. */
+export const DEMO_UNITS = Array.from({ length: 10 }, (_, i) => i + 1);
 
 const font = (name: string) => new Uint8Array(readFileSync(here(`../../../pictures/fonts/${name}`)));
 export const FONTS = { regular: font("B612-Regular.otf"), bold: font("B612-Bold.otf") };
