@@ -1,6 +1,7 @@
 import type { Outcome } from "@tapside/quantities";
 import type { UnitFile } from "@tapside/records";
 import type { Assessment, Context, Figures, Finding } from "./assessment.ts";
+import { assumptionsOf } from "./assumptions.ts";
 import { dueItems } from "./due.ts";
 import { expectedToday } from "./expected.ts";
 import { figuresOf } from "./figures.ts";
@@ -10,6 +11,7 @@ import { finiteRefusal } from "./internal/finite.ts";
 import type { Visit } from "./internal/parts-in-service.ts";
 import { lifeOf } from "./life.ts";
 import { questionsOf } from "./questions.ts";
+import { standsOn } from "./stands-on.ts";
 import { tasksOf } from "./tasks.ts";
 import { toRead } from "./to-read.ts";
 
@@ -41,6 +43,8 @@ export function assess(file: UnitFile, visitId: string, context: Context): Asses
     tasks,
     due,
     life: lifeOf(file, visit, context),
+    assumed: assumptionsOf(file, context),
+    standsOn: standsOn(file, visit),
     toRead: toRead(file, visit, tasks),
   };
 }

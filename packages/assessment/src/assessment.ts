@@ -120,6 +120,14 @@ export interface LifePoint {
   readonly marks: readonly ("new" | "filters" | "element" | "bypass" | "provisional")[];
 }
 
+/** A number taken for granted where nothing was read, with its origin: the unit's record, the settings, or the house. */
+export interface Assumption {
+  readonly id: string;
+  readonly value: number;
+  readonly unit: string;
+  readonly origin: "unit" | "settings" | "house";
+}
+
 export interface Assessment {
   readonly version: 1;
   readonly unit: string;
@@ -134,6 +142,9 @@ export interface Assessment {
   readonly tasks: readonly Task[];
   readonly due: readonly DueItem[];
   readonly life: readonly LifePoint[];
+  readonly assumed: readonly Assumption[];
+  /** Ids of earlier visits whose readings it compares with. */
+  readonly standsOn: readonly string[];
   /** Slots this kind of visit asks for that are still unread, in the order of hands. */
   readonly toRead: readonly { readonly phase: Phase; readonly slot: SlotId }[];
 }

@@ -27,10 +27,10 @@ import { remember } from "./internal/remember.ts";
 import { convertTds } from "./internal/tds-scale.ts";
 import { airChargeKPa } from "./tank-figures.ts";
 
-const FEED_WANDERS_RELATIVE = 0.1;
-const USUAL_CHARGE_KPA = 50;
+export const FEED_WANDERS_RELATIVE = 0.1;
+export const USUAL_CHARGE_KPA = 50;
 /** Element known from its own readings, not from its label. */
-const KNOWN_ELEMENT = { waterRelative: 0.03, saltRelative: 0.07, restrictorRelative: 0.02 } as const;
+export const KNOWN_ELEMENT = { waterRelative: 0.03, saltRelative: 0.07, restrictorRelative: 0.02 } as const;
 
 const ports = remember(
   (asked: { readonly unit: Unit; readonly today: Today; readonly scatter: Scatter }) =>
@@ -76,10 +76,12 @@ export function expectedToday(file: UnitFile, visit: Visit, context: Context): O
 interface SoundElement {
   readonly readings: StandardReadings;
   readonly ownReadings: boolean;
+  /** The visit it was last seen sound at. */
+  readonly visit?: string;
 }
 
 /** This element as last seen (a sound one ages slowly), else as when new, else its nameplate. */
-function soundElement(file: UnitFile, visit: Visit): Outcome<SoundElement> {
+export function soundElement(file: UnitFile, visit: Visit): Outcome<SoundElement> {
   const reference = elementReference(file, visit, "asFound");
   if (reference.kind !== "known") return reference;
   if (reference.value.from === "nameplate")
@@ -90,7 +92,7 @@ function soundElement(file: UnitFile, visit: Visit): Outcome<SoundElement> {
       if (elementId(file, earlier, phase) !== element) continue;
       const set = standardReadings(phaseReadings(earlier, phase), file);
       if (set.kind === "known" && set.value.permeateMgPerL!.value > 0)
-        return known({ readings: set.value, ownReadings: true });
+        return known({ readings: set.value, ownReadings: true, visit: earlier.id });
     }
   }
   return known({ readings: reference.value.readings, ownReadings: true });

@@ -14,7 +14,7 @@ import { amountOf, type PhaseReadings } from "./internal/amounts.ts";
 import { finite } from "./internal/finite.ts";
 import { remember } from "./internal/remember.ts";
 
-const FILLING_RELATIVE = 0.12;
+export const FILLING_RELATIVE = 0.12;
 
 const fill = remember(
   (asked: {

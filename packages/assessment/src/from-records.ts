@@ -79,7 +79,7 @@ export function standardReadings(readings: PhaseReadings, file: UnitFile): Outco
   return known(Object.fromEntries(entries) as StandardReadings);
 }
 
-const RATING_RELATIVE = { flow: 0.09, salt: 0.22 } as const;
+export const RATING_RELATIVE = { flow: 0.09, salt: 0.22 } as const;
 
 /** The nameplate as if it were a set of readings; labels are commonly good to 15–20 % in flow (common practice). */
 export function nameplateAsReadings(file: UnitFile): Outcome<StandardReadings> {

@@ -22,7 +22,7 @@ import { amountOf, type PhaseReadings } from "./internal/amounts.ts";
 import { finite } from "./internal/finite.ts";
 
 /** Stated tank volumes are commonly good to 2 % (common practice, no source). */
-const TANK_VOLUME_RELATIVE = 0.02;
+export const TANK_VOLUME_RELATIVE = 0.02;
 const SHUT_OFF_U = 0.018;
 
 /** The bucket test of this phase: feed shut, litres drawn, tank gauge before and after. */

@@ -54,6 +54,8 @@ export type Block =
 /** The content that is frozen: its canonical text carries the mark. */
 export interface RecordContent {
   readonly version: 1;
+  /** Of its words; English in records of the first kind. */
+  readonly language?: string;
   readonly title: string;
   readonly subtitle: string;
   /** Right of the title, top to bottom. */

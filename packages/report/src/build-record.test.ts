@@ -82,7 +82,7 @@ describe("what the record says of how the unit was left", () => {
     const content = demoRecord(1, (file) =>
       withLastVisit(file, (visit) => ({
         ...visit,
-        exceptions: { airGap: { state: "left", note: "hose pushed into the drain" } },
+        exceptions: { drainLine: { state: "left", note: "hose pushed into the drain" } },
         work: { sanitise: { state: "left", reason: "kitchen busy" } },
         answers: {
           ...visit.answers,
@@ -91,7 +91,7 @@ describe("what the record says of how the unit was left", () => {
       })),
     );
     expect(list(content, "Inspection")).toMatchObject({
-      items: ["air gap: left as it was, hose pushed into the drain"],
+      items: ["drain line and air gap: left as it was, hose pushed into the drain"],
     });
     expect(list(content, "Valves")).toMatchObject({
       items: ["feed open, tank open, bypass shut, seal 0417, sample shut"],

@@ -34,7 +34,8 @@ export function buildRecord(request: RecordRequest): RecordContent {
   const place = [file.site.name, file.point.name, file.unit.name, ...file.appliances.map((one) => one.name)];
   return {
     version: 1,
-    title: "Service record",
+    language: request.words.language,
+    title: request.words.record.title,
     subtitle: place.filter(Boolean).join(", "),
     aside: aside(visit, request),
     revision: request.revision,
@@ -44,7 +45,7 @@ export function buildRecord(request: RecordRequest): RecordContent {
     inputsMark: inputsMark(file, visitId),
     temperatureForm: assessment.temperatureForm,
     assessment: rounded(assessment),
-    inputs: rounded(judgedFrom(file, visitId)),
+    inputs: rounded(judgedFrom(file, visitId, assessment.standsOn)),
     settings: rounded({ ...request.settings, timeZone: request.timeZone }),
     sources: sourcesOf(assessment),
     blocks: blocksOf(visit, request),
@@ -60,7 +61,7 @@ function blocksOf(visit: KeptVisit, request: RecordRequest): readonly Block[] {
     ...visitSummary(visit, assessment, words),
     {
       kind: "readings",
-      head: [atTheUnit(visit), "as found", "as left", "limit: source"],
+      head: [atTheUnit(visit, words), ...words.record.head],
       rows: readingRows(file, visit, assessment, words),
       water: waterLine(file, visit, assessment),
     },
@@ -76,8 +77,8 @@ function blocksOf(visit: KeptVisit, request: RecordRequest): readonly Block[] {
 function aside(visit: KeptVisit, { issuedAt, timeZone, words, revision }: RecordRequest): readonly string[] {
   const start = visit.startedAt ?? issuedAt;
   const time = (iso: string) =>
-    new Date(iso).toLocaleTimeString("en-GB", { hour: "2-digit", minute: "2-digit", timeZone });
-  const day = new Date(start).toLocaleDateString("en-GB", {
+    new Date(iso).toLocaleTimeString(words.record.locale, { hour: "2-digit", minute: "2-digit", timeZone });
+  const day = new Date(start).toLocaleDateString(words.record.locale, {
     weekday: "long",
     day: "numeric",
     month: "short",
@@ -85,25 +86,26 @@ function aside(visit: KeptVisit, { issuedAt, timeZone, words, revision }: Record
     timeZone,
   });
   const kind = words.visitKinds[visit.kind ?? "annual"];
-  return [day, `${kind}, ${time(start)} to ${time(issuedAt)}`, `revision ${revision}`];
+  return [day, words.record.times(kind, time(start), time(issuedAt)), words.record.revision(revision)];
 }
 
-function atTheUnit(visit: KeptVisit): string {
+function atTheUnit(visit: KeptVisit, words: Messages): string {
   const temperature = visit.readings.asFound.feedTemperature;
-  return temperature?.value != null ? `at the unit, ${temperature.raw} ${temperature.unit}` : "at the unit";
+  return words.record.atTheUnit(temperature?.value != null ? `${temperature.raw} ${temperature.unit}` : "");
 }
 
 function people(visit: KeptVisit, words: Messages): Block[] {
   const signature = visit.answers.signature;
+  const { record } = words;
   const said =
     signature?.kind === "signed"
-      ? `${signature.name}, ${signature.role}: present at the end`
+      ? record.present(signature.name ?? "", signature.role ?? "")
       : signature?.kind === "refused"
-        ? `${signature.name ?? "present person"}: does not sign`
-        : "Nobody of the kitchen was present.";
+        ? record.doesNotSign(signature.name ?? "")
+        : record.says.nobodyPresent;
   return [
     { kind: "paragraph", text: words.doesNotTestFor },
-    { kind: "paragraph", text: `${visit.technician ?? "technician not named"}, technician` },
+    { kind: "paragraph", text: record.technician(visit.technician ?? record.says.technicianNotNamed) },
     { kind: "signature", text: said, ...(signature?.path && { path: signature.path }) },
   ];
 }

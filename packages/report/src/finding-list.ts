@@ -8,12 +8,12 @@ export function findingList(assessment: Assessment, words: Messages): Block[] {
   return [
     {
       kind: "list",
-      title: "Findings",
-      items: items.length > 0 ? items : ["Everything that could be judged is within its limit."],
+      title: words.record.titles.findings,
+      items: items.length > 0 ? items : [words.record.says.allWithin],
     },
     {
       kind: "list",
-      title: "Readings that were questioned",
+      title: words.record.titles.questioned,
       items: assessment.questions.map((one) => words.question(one)),
     },
   ];
@@ -23,20 +23,20 @@ const isWorthSaying = (one: Finding): boolean =>
   one.verdict !== "within" && (one.verdict !== "information" || one.consequence > 10);
 
 /** What an owner is told about certainty: three words, never odds. */
-function howSure(finding: Finding): string {
-  if (finding.verdict === "tooClose" || finding.verdict === "cannotTell") return "Not confirmed: ";
-  return finding.verdict === "outside" ? "Found: " : "";
+function howSure(finding: Finding, { record: { says } }: Messages): string {
+  if (finding.verdict === "tooClose" || finding.verdict === "cannotTell") return says.notConfirmed;
+  return finding.verdict === "outside" ? says.found : "";
 }
 
 function findingLine(finding: Finding, words: Messages): string {
   const text = words.finding(finding);
   const phase = words.phases[finding.phase].toLowerCase();
-  const pattern = finding.detail?.pattern ? "most likely: " : "";
+  const pattern = finding.detail?.pattern ? words.record.says.mostLikely : "";
   return [
-    `${howSure(finding)}${text.title} (${phase}): ${text.verdict}${numberOf(finding)}`,
-    text.limit && `limit ${text.limit}`,
+    `${howSure(finding, words)}${text.title} (${phase}): ${text.verdict}${numberOf(finding)}`,
+    text.limit && words.record.limit(text.limit),
     text.reason && `${pattern}${text.reason}`,
-    finding.action && `to do: ${lowerFirst(words.taskTitle(finding.action))}`,
+    finding.action && words.record.toDo(lowerFirst(words.taskTitle(finding.action))),
   ]
     .filter(Boolean)
     .join("; ");

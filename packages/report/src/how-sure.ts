@@ -12,33 +12,28 @@ export function howSure(
   words: Messages,
   timeZone: string,
 ): Block[] {
+  const { record } = words;
+  const { titles, says } = record;
   const readings = readingsOf(visit);
   const scales = [...new Set(readings.map((one) => one.reading.scale).filter(Boolean))];
   return [
-    { kind: "heading", text: "What the numbers stand on" },
-    {
-      kind: "paragraph",
-      text: "± is the expanded uncertainty U (k = 2) by first-order propagation (JCGM 100). Within and outside are stated only when the value clears its limit by U; else it is too close to say.",
-    },
-    {
-      kind: "paragraph",
-      text: `Membrane flow and salt passage are corrected to reference conditions in the form of ASTM D4516 with the temperature form ${assessment.temperatureForm}, against this element when new.`,
-    },
-    {
-      kind: "paragraph",
-      text:
-        scales.length > 0
-          ? `Dissolved solids are as the meter shows them on the scale ${scales.join(", ")}.`
-          : "No scale of dissolved solids was written down.",
-    },
+    { kind: "heading", text: titles.standOn },
+    { kind: "paragraph", text: says.uncertainty },
+    { kind: "paragraph", text: record.temperatureForm(assessment.temperatureForm) },
+    { kind: "paragraph", text: scales.length > 0 ? record.scales(scales.join(", ")) : says.noScale },
     {
       kind: "list",
-      title: "Readings as taken",
+      title: titles.readings,
       items: readings.map((one) => readingLine(one, file, words, timeZone)),
     },
-    { kind: "list", title: "Not read", items: notRead(file, assessment, words) },
-    { kind: "list", title: "Instruments", items: instrumentLines(file, visit, readings) },
-    { kind: "list", title: "Sources of limits", items: limitLines(assessment, words) },
+    { kind: "list", title: titles.notRead, items: notRead(file, assessment, words) },
+    { kind: "list", title: titles.instruments, items: instrumentLines(file, visit, readings, words) },
+    { kind: "list", title: titles.sources, items: limitLines(assessment, words) },
+    {
+      kind: "list",
+      title: titles.assumed,
+      items: assessment.assumed.map((one) => record.assumption(one)),
+    },
     { kind: "paragraph", text: words.localCode, quiet: true },
   ];
 }
@@ -60,41 +55,55 @@ const readingsOf = (visit: KeptVisit): readonly Taken[] =>
 /** Where and when each was taken, as it was typed, and with what. */
 function readingLine(taken: Taken, file: UnitFile, words: Messages, timeZone: string): string {
   const { phase, slot, reading } = taken;
-  const amount = reading.value === null ? "photo only" : `${reading.raw} ${reading.unit}`;
+  const { record } = words;
+  const read = `${reading.raw} ${reading.unit}`;
+  const amount =
+    reading.value === null ? record.says.photoOnly : reading.notDetected ? record.nothingSeen(read) : read;
   const instrument = reading.instrument && file.instruments.get(reading.instrument)?.name;
   return [
-    `${words.slots[slot]}, ${words.phases[phase].toLowerCase()}: ${reading.notDetected ? "nothing seen, step " : ""}${amount}`,
-    reading.volumeL && `for ${reading.volumeL} L`,
-    reading.scale && `scale ${reading.scale}`,
+    `${words.slots[slot]}, ${words.phases[phase].toLowerCase()}: ${amount}`,
+    reading.volumeL && record.cup(reading.volumeL),
+    reading.scale && record.scale(reading.scale),
     words.ports[reading.port].toLowerCase(),
-    new Date(reading.at).toLocaleTimeString("en-GB", { hour: "2-digit", minute: "2-digit", timeZone }),
-    instrument ?? "instrument not named",
-    reading.doubtful && "doubtful, not used",
+    new Date(reading.at).toLocaleTimeString(record.locale, { hour: "2-digit", minute: "2-digit", timeZone }),
+    instrument ?? record.says.instrumentNotNamed,
+    reading.doubtful && record.says.doubtful,
   ]
     .filter(Boolean)
     .join(", ");
 }
 
 function notRead(file: UnitFile, assessment: Assessment, words: Messages): string[] {
-  const absent = (file.unit.portsAbsent ?? []).map((port) => `${words.ports[port]}: not fitted on this unit`);
+  const absent = (file.unit.portsAbsent ?? []).map(
+    (port) => `${words.ports[port]}: ${words.record.says.notFitted}`,
+  );
   const passedOver = assessment.toRead.map(
-    ({ slot, phase }) => `${words.slots[slot]}, ${words.phases[phase].toLowerCase()}: not taken`,
+    ({ slot, phase }) =>
+      `${words.slots[slot]}, ${words.phases[phase].toLowerCase()}: ${words.record.says.notTaken}`,
   );
   return [...absent, ...new Set(passedOver)];
 }
 
-function instrumentLines(file: UnitFile, visit: KeptVisit, readings: readonly Taken[]): string[] {
+function instrumentLines(
+  file: UnitFile,
+  visit: KeptVisit,
+  readings: readonly Taken[],
+  { record }: Messages,
+): string[] {
   const used = new Set(readings.map((one) => one.reading.instrument));
   const lines = [...file.instruments.values()]
     .filter((one) => used.has(one.id))
-    .map(
-      (one) =>
-        `${one.name}: ${one.unit}${one.scale ? `, scale ${one.scale}` : ""}; last checked ${one.lastCheckedOn ?? "not known"}${isAfter(one.lastCheckedOn, visit) ? ", after this visit" : ""}`,
+    .map((one) =>
+      record.instrument(
+        one.name ?? "",
+        one.unit ?? "",
+        one.kind === "tds" ? (one.scale ?? "") : "",
+        one.lastCheckedOn ?? "",
+        isAfter(one.lastCheckedOn, visit),
+      ),
     );
   const unnamed = readings.some((one) => !one.reading.instrument);
-  return unnamed
-    ? [...lines, "Where no instrument is named, accuracies usual for its kind were taken."]
-    : lines;
+  return unnamed ? [...lines, record.says.usualAccuracy] : lines;
 }
 
 const limitLines = (assessment: Assessment, words: Messages): string[] => [

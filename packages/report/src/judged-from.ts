@@ -1,10 +1,10 @@
 import { canonicalJson, type KeptVisit, sha256Hex, type UnitFile } from "@tapside/records";
 
 /**
- * The part of the records a judgement rests on, without telephone numbers and drawn names. This visit and the unit's
- * first stand whole; those between by the mark of their text, so that a record does not grow with every year.
+ * The part of the records a judgement rests on, without telephone numbers and drawn names. This visit, the unit's first
+ * and those it compares with stand whole; the others by the mark of their text, so that a record does not grow with every year.
  */
-export function judgedFrom(file: UnitFile, visitId: string): unknown {
+export function judgedFrom(file: UnitFile, visitId: string, standsOn: readonly string[]): unknown {
   const here = file.visits.findIndex((visit) => visit.id === visitId);
   const { askPhone: _phone, notes: _notes, ...site } = file.site;
   return {
@@ -16,7 +16,9 @@ export function judgedFrom(file: UnitFile, visitId: string): unknown {
     instruments: [...file.instruments.values()].sort((a, b) => (a.id < b.id ? -1 : 1)),
     visits: file.visits
       .slice(0, here + 1)
-      .map((visit, i) => (i === 0 || i === here ? unsigned(visit) : marked(visit))),
+      .map((visit, i) =>
+        i === 0 || i === here || standsOn.includes(visit.id) ? unsigned(visit) : marked(visit),
+      ),
   };
 }
 

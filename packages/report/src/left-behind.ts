@@ -10,98 +10,106 @@ export function leftBehind(
   assessment: Assessment,
   words: Messages,
 ): Block[] {
+  const { titles } = words.record;
+  const tank = visit.answers.tankState;
   return [
-    { kind: "list", title: "Inspection", items: inspection(visit) },
-    valvesAsLeft(visit),
-    { kind: "list", title: "Parts fitted and settings made", items: fitted(visit, words) },
-    { kind: "list", title: "Advice and decisions", items: decisions(visit) },
-    { kind: "list", title: "Open", items: open(file, visit, assessment, words) },
-    {
-      kind: "list",
-      title: "Next due, by date or litres, whichever first",
-      items: assessment.due.map((item) => dueLine(item, words)),
-    },
+    { kind: "list", title: titles.inspection, items: inspection(visit, words) },
+    { kind: "list", title: titles.sampling, items: tank ? [words.record.tankState(tank)] : [] },
+    ...valvesAsLeft(visit, words),
+    { kind: "list", title: titles.fitted, items: fitted(visit, words) },
+    { kind: "list", title: titles.decisions, items: decisions(file, visit, words) },
+    { kind: "list", title: titles.open, items: open(file, visit, assessment, words) },
+    { kind: "list", title: titles.due, items: assessment.due.map((item) => dueLine(item, words)) },
   ];
 }
 
-function inspection(visit: KeptVisit): string[] {
-  const exceptions = Object.entries(visit.exceptions).map(
-    ([item, { state, note }]) =>
-      `${item.replace(/([A-Z])/g, " $1").toLowerCase()}: ${state === "left" ? "left as it was" : state}${note ? `, ${note}` : ""}`,
+function inspection(visit: KeptVisit, { record, inspection: names }: Messages): string[] {
+  const exceptions = Object.entries(visit.exceptions).map(([item, { state, note }]) =>
+    record.exception(names[item] ?? item, state, note ?? ""),
   );
   if (exceptions.length > 0) return exceptions;
-  return [visit.answers.inspection ? "all as it should be, as far as looked at" : "not written down"];
+  return [visit.answers.inspection ? record.says.asItShouldBe : record.says.notWritten];
 }
 
-function valvesAsLeft({ answers: { valvesAsLeft: valves } }: KeptVisit): Block {
-  if (!valves) return { kind: "list", title: "Valves as left", items: ["not written down"] };
+function valvesAsLeft({ answers: { valvesAsLeft: valves } }: KeptVisit, { record }: Messages): Block[] {
+  const title = record.titles.valves;
+  if (!valves) return [{ kind: "list", title, items: [record.says.notWritten] }];
   const signs = (["feed", "tank", "bypass", "sample"] as const).map(
     (valve): ValveSign => ({
-      text: `${valve} ${valves[valve]}${valve === "bypass" && valves.seal ? `, seal ${valves.seal}` : ""}`,
+      text: record.valve(valve, valves[valve], valve === "bypass" ? (valves.seal ?? "") : ""),
       open: valves[valve] === "open",
     }),
   );
-  return {
-    kind: "list",
-    title: "Valves as left",
-    items: [signs.map((sign) => sign.text).join(", ")],
-    valves: signs,
-  };
+  const fill = valves.appliancesFill && record.appliancesFill(valves.appliancesFill === "seen");
+  return [
+    { kind: "list", title, items: [signs.map((sign) => sign.text).join(", ")], valves: signs },
+    ...(fill ? [{ kind: "paragraph", text: fill } as const] : []),
+  ];
 }
 
 const fitted = (visit: KeptVisit, words: Messages): string[] =>
   Object.entries(visit.work)
     .filter(([, work]) => work.state === "done")
-    .map(([task, work]) => {
-      const lot = work.lot ? `, lot ${work.lot}` : ", lot not written down";
-      const set = work.value !== undefined ? `, ${work.value} ${work.unit ?? ""}` : "";
-      return `${words.taskTitle(task)}${task.startsWith("replace:") ? lot : ""}${set}`.trimEnd();
-    });
+    .map(([task, work]) =>
+      [
+        words.taskTitle(task),
+        task.startsWith("replace:") && words.record.lot(work.lot ?? ""),
+        work.value !== undefined && `${work.value} ${work.unit ?? ""}`.trimEnd(),
+      ]
+        .filter(Boolean)
+        .join(", "),
+    );
 
-const OPTIONAL = { keep: "keeps the unit", takeOut: "wants it taken out", undecided: "not decided" } as const;
-
-function decisions({ answers: { bypass, roOptional } }: KeptVisit): string[] {
-  const asked = (who: { name: string; role: string }) => `asked ${who.name}, ${who.role}`;
+/** Who was asked and what they decided; advice once refused stays in every later record. */
+function decisions(
+  file: UnitFile,
+  visit: KeptVisit,
+  { record, openPoint, settledPoint }: Messages,
+): string[] {
+  const { bypass, roOptional } = visit.answers;
+  const settled = file.settledPoints.filter((point) => point.refusedBy || point.closedVisit === visit.id);
   return [
-    ...(bypass
-      ? [
-          `Bypass: ${asked(bypass)}; ${bypass.decision === "putInUse" ? "put back in use" : `stays bypassed until ${bypass.until ?? "no end date given"}`}${bypass.seal ? `, seal ${bypass.seal}` : ""}`,
-        ]
-      : []),
-    ...(roOptional
-      ? [`RO optional at this feed: ${asked(roOptional)}; ${OPTIONAL[roOptional.decision]}`]
-      : []),
+    ...(bypass ? [record.bypass(bypass)] : []),
+    ...(roOptional ? [record.roOptional(roOptional)] : []),
+    ...settled.map((point) => record.settled(openPoint(point), settledPoint(point))),
   ];
 }
 
 function open(file: UnitFile, visit: KeptVisit, assessment: Assessment, words: Messages): string[] {
+  const { record } = words;
   const { filling, inUse } = visit.answers;
   const left = Object.entries(visit.work).filter(([, work]) => work.state === "left");
   const answered = new Set(Object.keys(visit.work));
-  const expected = filling?.expectedHours ? `; expected about ${filling.expectedHours.toFixed(1)} h` : "";
-  const state = filling?.state === "reported" ? "to be reported by the kitchen" : "not seen";
   const stillBypassed = inUse === "bypassed" && visit.answers.bypass?.decision !== "putInUse";
   return [
-    ...(filling?.state === "seen" || stillBypassed ? [] : [`Filling, shut-off ${state}${expected}`]),
-    ...left.map(([task, work]) => `${words.taskTitle(task)}: left${work.reason ? `, ${work.reason}` : ""}`),
+    ...(filling?.state === "seen" || stillBypassed
+      ? []
+      : [record.filling(filling?.state ?? "notSeen", filling?.expectedHours)]),
+    ...left.map(([task, work]) => record.left(words.taskTitle(task), work.reason ?? "")),
     ...assessment.tasks
       .filter((task) => !answered.has(task.id))
-      .map((task) => `${words.taskTitle(task.id)}: not done (${words.taskWhy(task)})`),
-    ...file.openPoints.filter((point) => point.openedVisit !== visit.id).map(earlierPoint),
+      .map((task) => record.notDone(words.taskTitle(task.id), words.taskWhy(task))),
+    ...file.openPoints
+      .filter((point) => point.openedVisit !== visit.id)
+      .map((point) => earlierPoint(point, words)),
   ];
 }
 
-function earlierPoint(point: UnitFile["openPoints"][number]): string {
-  const due = point.due ? `, by ${point.due}` : "";
-  return `from an earlier visit: ${point.detail ?? point.code}; ${point.owner ?? "owner not named"}${due}`;
+function earlierPoint(point: UnitFile["openPoints"][number], { record, openPoint }: Messages): string {
+  const kept = point.keptReason ? `; ${record.keptOpen(point.keptReason)}` : "";
+  return `${record.earlier(openPoint(point), point.owner ?? "", point.due ?? "")}${kept}`;
 }
 
-function dueLine(item: DueItem, words: Messages): string {
-  const role = words.roles[item.role as keyof Messages["roles"]] ?? item.role;
-  const litres = item.litresLeft
-    ? `, or after ${cubicMetres(item.litresLeft.low)} to ${cubicMetres(item.litresLeft.high)} m³ more`
-    : "";
-  return `${role}: ${item.byDate ? `by ${item.byDate}` : "fitting date not known"}${litres}${item.overdue ? " (due)" : ""}`;
+function dueLine(item: DueItem, { record, roles }: Messages): string {
+  const role = roles[item.role as keyof Messages["roles"]] ?? item.role;
+  const { low, high } = item.litresLeft ?? {};
+  const litres =
+    low === undefined || high === undefined
+      ? ""
+      : high <= 0
+        ? record.says.usedUp
+        : record.moreLitres(cubicMetres(low), cubicMetres(high));
+  return `${record.dueBy(role, item.byDate ?? "", litres)}${item.overdue ? record.says.due : ""}`;
 }
 
 /** A cartridge used beyond its rating has nothing left, not less than nothing. */

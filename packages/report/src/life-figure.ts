@@ -7,9 +7,8 @@ import type { Block } from "./block.ts";
 export function lifeFigure(assessment: Assessment, visitId: string, messages: Messages): Block[] {
   const points = lifeOnStrip(assessment.life, visitId);
   if (points.length === 0) return [];
-  const title = "Life of this element";
+  const title = messages.record.titles.life;
   const description = messages.life(assessment.life);
-  const words = { salt: "salt", flow: "flow", fresh: "new", today: "this visit" };
-  const svg = lifeStrip({ theme: "paper", title, description, words, points });
+  const svg = lifeStrip({ theme: "paper", title, description, words: messages.record.life, points });
   return [{ kind: "figure", svg, alt: `${title}. ${description}`, heightPt: 110 }];
 }

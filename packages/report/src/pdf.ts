@@ -1,6 +1,7 @@
+import { type Messages, messagesIn } from "@tapside/words";
 import PDFDocument from "pdfkit";
 import type { Block, CellMark, RecordContent } from "./block.ts";
-import { drawMark, drawValve, MARK_WORDS } from "./internal/pdf-marks.ts";
+import { drawMark, drawValve } from "./internal/pdf-marks.ts";
 import {
   artifact,
   type Doc,
@@ -37,10 +38,11 @@ export async function recordPdf(content: RecordContent, mark: string, fonts: Pdf
   const body = doc.struct("Document", {});
   doc.addStructure(body);
   head(doc, body, content);
-  for (const block of content.blocks) drawBlock(doc, body, block);
-  wholeMark(doc, body, mark);
+  const { record: words } = messagesIn(content.language);
+  for (const block of content.blocks) drawBlock(doc, body, block, words);
+  wholeMark(doc, body, words.wholeMark(mark));
   body.end();
-  footers(doc, content, mark);
+  footers(doc, content, mark, words);
   doc.end();
   await finished;
   return joined(chunks);
@@ -52,7 +54,7 @@ function blank(content: RecordContent, fonts: PdfFonts): Doc {
     margins: { top: 40, left: LEFT, right: 40, bottom: 48 },
     // biome-ignore lint/suspicious/noExplicitAny: the types do not know that no built-in font is wanted
     font: null as any,
-    lang: "en",
+    lang: content.language ?? "en",
     tagged: true,
     displayTitle: true,
     bufferPages: true,
@@ -108,8 +110,15 @@ function roomForText(doc: Doc, text: string, more = 0) {
   room(doc, Math.min(300, doc.heightOfString(text, { width: RIGHT - TEXT, lineGap: 1 })) + more);
 }
 
+type Words = Messages["record"];
+
 const DRAW: {
-  readonly [K in Block["kind"]]: (doc: Doc, body: Structure, block: Extract<Block, { kind: K }>) => void;
+  readonly [K in Block["kind"]]: (
+    doc: Doc,
+    body: Structure,
+    block: Extract<Block, { kind: K }>,
+    words: Words,
+  ) => void;
 } = {
   heading(doc, body, { text }) {
     room(doc, 60);
@@ -143,7 +152,7 @@ const DRAW: {
     tagged(doc, body, "Figure", () => drawSvg(doc, svg, TEXT, y, RIGHT - TEXT, heightPt), { alt });
     doc.y = y + heightPt + 6;
   },
-  signature(doc, body, { text, path }) {
+  signature(doc, body, { text, path }, words) {
     room(doc, 60);
     const y = doc.y + 4;
     doc.font("regular").fontSize(10).fillColor(ink);
@@ -151,15 +160,18 @@ const DRAW: {
     const below = doc.y;
     if (path) {
       const svg = `<svg viewBox="0 0 358 120"><path d="${path}" fill="none" stroke="${ink}" stroke-width="3"/></svg>`;
-      tagged(doc, body, "Figure", () => drawSvg(doc, svg, 400, y - 6, 150, 50), { alt: "Signature" });
+      tagged(doc, body, "Figure", () => drawSvg(doc, svg, 400, y - 6, 150, 50), {
+        alt: words.says.signature,
+      });
     }
     doc.y = Math.max(below, path ? y + 48 : y + 16);
   },
-  readings(doc, body, block) {
-    drawReadings(doc, body, block);
+  readings(doc, body, block, words) {
+    drawReadings(doc, body, block, words.marks);
     legend(
       doc,
       body,
+      words.marks,
       block.rows.flatMap((row) => [row.asFound.mark, row.asLeft.mark]),
     );
   },
@@ -168,8 +180,18 @@ const DRAW: {
   },
 };
 
-function drawBlock<K extends Block["kind"]>(doc: Doc, body: Structure, block: Extract<Block, { kind: K }>) {
-  (DRAW[block.kind] as (doc: Doc, body: Structure, block: Block) => void)(doc, body, block);
+function drawBlock<K extends Block["kind"]>(
+  doc: Doc,
+  body: Structure,
+  block: Extract<Block, { kind: K }>,
+  words: Words,
+) {
+  (DRAW[block.kind] as (doc: Doc, body: Structure, block: Block, words: Words) => void)(
+    doc,
+    body,
+    block,
+    words,
+  );
 }
 
 function listItem(doc: Doc, body: Structure, item: string) {
@@ -198,7 +220,7 @@ function drawValves(
 }
 
 /** Names the marks that were used, and only those. */
-function legend(doc: Doc, body: Structure, used: readonly CellMark[]) {
+function legend(doc: Doc, body: Structure, names: Words["marks"], used: readonly CellMark[]) {
   const marks = (["outside", "notExpected", "tooClose"] as const).filter((mark) => used.includes(mark));
   if (marks.length === 0) return;
   const y = doc.y;
@@ -206,21 +228,20 @@ function legend(doc: Doc, body: Structure, used: readonly CellMark[]) {
     tagged(doc, body, "P", () => {
       drawMark(doc, mark, TEXT + 6 + i * 120, y + 6);
       doc.font("regular").fontSize(9.5).fillColor(ink2);
-      doc.text(MARK_WORDS[mark], TEXT + 20 + i * 120, y, { lineBreak: false });
+      doc.text(names[mark], TEXT + 20 + i * 120, y, { lineBreak: false });
     });
   });
   doc.y = y + 18;
 }
 
-function wholeMark(doc: Doc, body: Structure, mark: string) {
+function wholeMark(doc: Doc, body: Structure, text: string) {
   doc.font("regular").fontSize(8.5).fillColor(ink2);
-  const text = `Record mark, SHA-256 of the frozen text: ${mark}. An exported file is re-checked by: tapside verify FILE`;
   roomForText(doc, text, 4);
   doc.y += 4;
   paragraph(doc, body, text);
 }
 
-function footers(doc: Doc, content: RecordContent, mark: string) {
+function footers(doc: Doc, content: RecordContent, mark: string, words: Words) {
   const { start, count } = doc.bufferedPageRange();
   const short = mark.slice(0, 12).replace(/(.{4})(?=.)/g, "$1 ");
   for (let i = start; i < start + count; i++) {
@@ -230,8 +251,8 @@ function footers(doc: Doc, content: RecordContent, mark: string) {
       doc,
       () => {
         doc.font("regular").fontSize(9).fillColor(ink2);
-        doc.text(`record mark ${short}`, LEFT, 806, { lineBreak: false });
-        doc.text(`revision ${content.revision}, page ${i + 1 - start} of ${count}`, RIGHT - 200, 806, {
+        doc.text(words.shortMark(short), LEFT, 806, { lineBreak: false });
+        doc.text(words.page(content.revision, i + 1 - start, count), RIGHT - 200, 806, {
           width: 200,
           align: "right",
           lineBreak: false,

@@ -11,7 +11,7 @@ interface RowPlan {
   readonly figure?: keyof Assessment["figures"]["asFound"];
   /** Finding that judges this row. */
   readonly finding?: string;
-  readonly title?: string;
+  readonly title?: keyof Messages["record"]["rows"];
   readonly part?: BandPart;
 }
 
@@ -21,14 +21,14 @@ const PLAN: readonly RowPlan[] = [
   { slot: "beforeFilterPressure", finding: "feedPressure" },
   { slot: "afterFilterPressure", finding: "filterDrop", part: "cartridge" },
   { slot: "chlorineAfter", finding: "chlorineAfterCarbon", part: "shutOff" },
-  { figure: "drainFlow", title: "Drain", part: "element" },
-  { figure: "permeateFlow", title: "Permeate" },
+  { figure: "drainFlow", title: "drain", part: "element" },
+  { figure: "permeateFlow", title: "permeate" },
   { slot: "permeateTds" },
-  { figure: "percentReduction", title: "Percent reduction", finding: "percentReduction" },
-  { figure: "flowRatio", title: "Membrane flow", finding: "membraneFlow" },
-  { figure: "saltRatio", title: "Salt passage", finding: "saltPassage" },
-  { figure: "airCharge", title: "Tank air charge", finding: "airCharge", part: "tank" },
-  { figure: "usableLitres", title: "Usable litres" },
+  { figure: "percentReduction", title: "percentReduction", finding: "percentReduction" },
+  { figure: "flowRatio", title: "membraneFlow", finding: "membraneFlow" },
+  { figure: "saltRatio", title: "saltPassage", finding: "saltPassage" },
+  { figure: "airCharge", title: "airCharge", finding: "airCharge", part: "tank" },
+  { figure: "usableLitres", title: "usableLitres" },
   { slot: "deliveredTds", finding: "delivered", part: "outlet" },
 ];
 
@@ -42,10 +42,10 @@ export function readingRows(
   return PLAN.map((plan) => {
     const noPort = plan.slot !== undefined && absent.has(SLOTS[plan.slot].port);
     return {
-      title: plan.title ?? (plan.slot ? words.slots[plan.slot] : ""),
-      note: noteOf(plan, visit, assessment),
-      asFound: cell(plan, "asFound", visit, assessment, noPort),
-      asLeft: cell(plan, "asLeft", visit, assessment, noPort),
+      title: plan.title ? words.record.rows[plan.title] : plan.slot ? words.slots[plan.slot] : "",
+      note: noteOf(plan, visit, assessment, words),
+      asFound: cell(plan, "asFound", visit, assessment, words, noPort),
+      asLeft: cell(plan, "asLeft", visit, assessment, words, noPort),
       limit: limitOf(plan, assessment, words),
       ...(plan.part && { part: plan.part }),
     };
@@ -60,12 +60,14 @@ function cell(
   phase: Phase,
   visit: KeptVisit,
   assessment: Assessment,
+  words: Messages,
   noPort: boolean,
 ): ReadingCell {
   const text = plan.slot
-    ? readingText(visit.readings[phase][plan.slot])
+    ? readingText(visit.readings[phase][plan.slot], words)
     : figureText(assessment.figures[phase][plan.figure!] as Outcome<Figure>);
-  if (text === undefined) return { text: noPort ? "no port" : "not read", mark: "none" };
+  if (text === undefined)
+    return { text: noPort ? words.record.says.noPort : words.record.says.notRead, mark: "none" };
   return { text, mark: markOf(plan, phase, visit, assessment) };
 }
 
@@ -86,22 +88,27 @@ function knownFigure(plan: RowPlan, phase: Phase, assessment: Assessment): Figur
   return figure.kind === "known" ? figure.value : undefined;
 }
 
-function readingText(reading: Reading | undefined): string | undefined {
+function readingText(reading: Reading | undefined, words: Messages): string | undefined {
   if (!reading) return undefined;
-  if (reading.value === null) return "photo only";
+  if (reading.value === null) return words.record.says.photoOnly;
   return reading.notDetected ? `<${plainNumber(reading.value)}` : reading.raw;
 }
 
 const figureText = (figure: Outcome<Figure>): string | undefined =>
   figure.kind === "known" ? formatFigure(figure.value).text : undefined;
 
-function noteOf(plan: RowPlan, visit: KeptVisit, assessment: Assessment): string {
+function noteOf(plan: RowPlan, visit: KeptVisit, assessment: Assessment, words: Messages): string {
   if (plan.slot) {
     const reading = visit.readings.asFound[plan.slot] ?? visit.readings.asLeft[plan.slot];
     const finding = findingFor(plan, "asFound", assessment);
     const own =
       finding?.figure && finding.figure.unit === reading?.unit ? formatFigure(finding.figure).uText : "";
-    return [reading?.unit, own && `± ${own}`, reading?.scale && `scale ${reading.scale}`]
+    return [
+      reading?.unit,
+      own && `± ${own}`,
+      reading?.scale && words.record.scale(reading.scale),
+      reading?.doubtful && words.record.says.doubtful,
+    ]
       .filter(Boolean)
       .join(", ")
       .replace(", ±", " ±");
@@ -121,6 +128,6 @@ function limitOf(plan: RowPlan, assessment: Assessment, words: Messages): string
   const id = (plan.slot ?? plan.figure) as ExpectedId;
   const expected = assessment.expected.kind === "known" ? assessment.expected.value[id] : undefined;
   if (expected)
-    return `${plainNumber(expected.low)}–${plainNumber(expected.high)} ${expected.unit}: this unit today`;
-  return plan.slot === "deliveredTds" ? "no limit given" : "for information";
+    return `${plainNumber(expected.low)}–${plainNumber(expected.high)} ${expected.unit}: ${words.record.says.thisUnitToday}`;
+  return plan.slot === "deliveredTds" ? words.record.says.noLimit : words.record.says.forInformation;
 }

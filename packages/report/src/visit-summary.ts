@@ -17,14 +17,14 @@ export function visitSummary(visit: KeptVisit, assessment: Assessment, words: Me
 }
 
 function headline(visit: KeptVisit, assessment: Assessment, words: Messages): string {
-  if (visit.answers.inUse === "bypassed") return "The unit is bypassed.";
+  if (visit.answers.inUse === "bypassed") return words.record.says.bypassed;
   const done = Object.entries(visit.work)
     .filter(([, work]) => work.state === "done")
     .map(([task]) => lowerFirst(words.taskTitle(task)));
-  if (done.length > 0) return `Done: ${done.join(", ")}.`;
+  if (done.length > 0) return words.record.done(done.join(", "));
   return assessment.findings.some((one) => one.verdict === "outside")
-    ? "Findings outside their limits."
-    : "Nothing had to be changed.";
+    ? words.record.says.outsideFound
+    : words.record.says.nothingChanged;
 }
 
 /** What is as left where that was judged, else as found. */

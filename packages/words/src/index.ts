@@ -1,4 +1,5 @@
 export { en } from "./en/index.ts";
 export { formatFigure } from "./format-figure.ts";
 export type { DecimalSign, FindingWords, Messages } from "./messages.ts";
+export { messagesIn } from "./messages-in.ts";
 export { plainNumber } from "./plain-number.ts";

@@ -1,6 +1,7 @@
 import type { Finding, LifePoint, Question, Task, Verdict } from "@tapside/assessment";
 import type { Missing, Refused } from "@tapside/quantities";
 import type { ApplianceType, OpenPoint, PartRole, Phase, PortId, SlotId, VisitKind } from "@tapside/records";
+import type { RecordWords } from "./record-words.ts";
 
 export type DecimalSign = "." | ",";
 
@@ -16,9 +17,10 @@ export interface FindingWords {
   readonly reason: string;
 }
 
-/** Every sentence about a judgement, in one language. A further language is a further object of this type. */
+/** Every sentence about a judgement and of its record, in one language. A further language is a further object of this type. */
 export interface Messages {
   readonly language: string;
+  readonly record: RecordWords;
   readonly phases: Readonly<Record<Phase, string>>;
   readonly visitKinds: Readonly<Record<VisitKind, string>>;
   readonly slots: Readonly<Record<SlotId, string>>;

@@ -103,7 +103,7 @@ export function ExpectedOfUnit({ id }: { id: string }) {
     ? { label: words.next, hint: after ? slotTitle(after) : words.everyPort, onPress: () => setTyping(after) }
     : { label: words.toUnit, to: `/unit/${id}` };
   return (
-    <div className="entry-screen">
+    <div className={typing ? "entry-screen typing" : undefined}>
       <Screen
         title={words.expectedTitle}
         subtitle={[file.site.name, file.unit.name].filter(Boolean).join(", ")}

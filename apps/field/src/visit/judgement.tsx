@@ -1,6 +1,6 @@
 import type { Finding } from "@tapside/assessment";
 import { findingMark } from "@tapside/pictures";
-import { en, formatFigure } from "@tapside/words";
+import { en, formatFigure, plainNumber } from "@tapside/words";
 import { useState } from "react";
 import { Band } from "../look/band.tsx";
 import { Picture } from "../look/picture.tsx";
@@ -20,7 +20,7 @@ const LOUD_AT_LEAST = 6;
 export function Judgement({ open }: { open: OpenVisit }) {
   const { to, hint, steps, next } = useGoOn(open, "judgement");
   const [all, setAll] = useState(false);
-  const { findings, questions, figures } = open.assessment;
+  const { findings, questions } = open.assessment;
   const phase = open.visit.readings.asLeft.permeateTds ? "asLeft" : "asFound";
   const ofPhase = findings.filter((finding) => finding.phase === phase);
   const loud = ofPhase.filter((finding) => !isQuiet(finding));
@@ -35,7 +35,7 @@ export function Judgement({ open }: { open: OpenVisit }) {
       middle={photoPress(open, phase)}
       next={{
         label: next.id.startsWith("work:") ? hint : words.next,
-        hint: next.id.startsWith("work:") ? workHint(figures, next.id) : hint,
+        hint: next.id.startsWith("work:") ? workHint(open.assessment, next.id) : hint,
         to,
       }}
     >
@@ -64,10 +64,14 @@ export function Judgement({ open }: { open: OpenVisit }) {
   );
 }
 
-function workHint(figures: OpenVisit["assessment"]["figures"], id: string) {
+/** Why the hands do it, or what they set it to. */
+function workHint({ tasks, figures }: OpenVisit["assessment"], id: string): string {
+  const task = tasks.find((one) => `work:${one.id}` === id);
   const best = figures.asFound.bestCharge;
-  if (id !== "work:setAirCharge" || best.kind !== "known") return words.cautions;
-  return `${formatFigure(best.value).text} ${best.value.unit}`;
+  const usable = figures.asFound.usableLitresAtBest;
+  if (task?.id !== "setAirCharge" || best.kind !== "known") return task ? en.taskWhy(task) : words.cautions;
+  const litres = usable.kind === "known" ? words.litresUsable(formatFigure(usable.value).text) : "";
+  return words.setTo(`${plainNumber(best.value.value)} ${best.value.unit}`, litres);
 }
 
 /** One finding: what, verdict, number, limit with its source, and its mark on the line. */

@@ -102,6 +102,8 @@ export const visitWords = {
   allWithin: (n: number) => `${n} more, within or for information`,
   show: "show",
   hide: "hide",
+  setTo: (charge: string, litres: string) => [`to ${charge}`, litres].filter(Boolean).join(": "),
+  litresUsable: (litres: string) => `${litres} L usable`,
   within: "within",
   outside: "outside",
   questions: "Is this right?",

@@ -173,9 +173,9 @@ function solids(value: number, u: number, column: SolidsColumn): Outcome<Uncerta
   return known({ value: nacl, u: value > 0 ? (u * nacl) / value : u });
 }
 
-const CUP_RELATIVE = 0.01;
+export const CUP_RELATIVE = 0.01;
 const CUP_AT_MOST_L = 0.01;
-const STOPWATCH_S = 0.4;
+export const STOPWATCH_S = 0.4;
 
 /** Flow from a cup and a stopwatch, L/h: u(V) 1 % up to 10 mL, u(t) 0.4 s. */
 function timedFlow(slot: SlotId, seconds: number, volumeL: number): Outcome<Uncertain> {

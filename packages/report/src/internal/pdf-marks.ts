@@ -1,13 +1,6 @@
 import type { CellMark } from "../block.ts";
 import { type Doc, ink } from "./pdf-pen.ts";
 
-export const MARK_WORDS: Readonly<Record<CellMark, string>> = {
-  none: "",
-  outside: "outside",
-  notExpected: "not as expected",
-  tooClose: "too close to say",
-};
-
 const MARKS: Readonly<Record<CellMark, (doc: Doc, x: number, y: number) => void>> = {
   none: () => undefined,
   outside: (doc, x, y) => triangle(doc, x, y).fill(ink),

@@ -1,6 +1,6 @@
 import { lineOfWater, numeralSvg } from "@tapside/pictures";
 import type { Block, CellMark, ReadingCell, ReadingRow, WaterLine } from "../block.ts";
-import { drawMark, MARK_WORDS } from "./pdf-marks.ts";
+import { drawMark } from "./pdf-marks.ts";
 import {
   artifact,
   type Doc,
@@ -17,6 +17,8 @@ import {
   tagged,
 } from "./pdf-pen.ts";
 
+type MarkWords = Readonly<Record<CellMark, string>>;
+
 type Readings = Extract<Block, { kind: "readings" }>;
 
 /** Right edges of the numbers, left edge of the limits. */
@@ -24,7 +26,7 @@ const COLUMNS = { asFound: 268, asLeft: 350, limit: 392 };
 const PT_PER_PX = 0.6;
 
 /** The table of readings with the water running down beside it. */
-export function drawReadings(doc: Doc, body: Structure, block: Readings) {
+export function drawReadings(doc: Doc, body: Structure, block: Readings, marks: MarkWords) {
   const heights = block.rows.map((row) => heightOf(doc, row));
   const table = doc.struct("Table" as "P", {});
   body.add(table);
@@ -33,7 +35,7 @@ export function drawReadings(doc: Doc, body: Structure, block: Readings) {
   const besides = block.water && fits(doc, whole) ? block.water : undefined;
   const top = doc.y;
   block.rows.forEach((row, i) => {
-    readingRow(doc, table, row, heights[i]!);
+    readingRow(doc, table, row, heights[i]!, marks);
   });
   table.end();
   rule(doc, doc.y, 2);
@@ -88,7 +90,7 @@ function headRow(doc: Doc, table: Structure, titles: Readings["head"]) {
   doc.y = y + 17;
 }
 
-function readingRow(doc: Doc, table: Structure, row: ReadingRow, height: number) {
+function readingRow(doc: Doc, table: Structure, row: ReadingRow, height: number, marks: MarkWords) {
   room(doc, height);
   rule(doc, doc.y, 1);
   const y = doc.y + 4;
@@ -102,8 +104,8 @@ function readingRow(doc: Doc, table: Structure, row: ReadingRow, height: number)
       .fillColor(ink2)
       .text(row.note, TEXT, y + 13, { width: 140 });
   });
-  number(doc, line, row.asFound, COLUMNS.asFound, y, 0.125);
-  number(doc, line, row.asLeft, COLUMNS.asLeft, y, 0.165);
+  number(doc, line, row.asFound, COLUMNS.asFound, y, 0.125, marks);
+  number(doc, line, row.asLeft, COLUMNS.asLeft, y, 0.165, marks);
   tagged(doc, line, "TD", () =>
     doc
       .font("regular")
@@ -116,8 +118,17 @@ function readingRow(doc: Doc, table: Structure, row: ReadingRow, height: number)
 }
 
 /** A number drawn where it is one, set where it is words; its mark to the right of it. */
-function number(doc: Doc, line: Structure, cell: ReadingCell, right: number, y: number, weight: number) {
+function number(
+  doc: Doc,
+  line: Structure,
+  cell: ReadingCell,
+  right: number,
+  y: number,
+  weight: number,
+  marks: MarkWords,
+) {
   const { text, mark } = cell;
+  const spoken = mark === "none" ? text : `${text}, ${marks[mark]}`;
   if (!/^[<≥]?[\d.,:–−±]+$/.test(text)) {
     tagged(doc, line, "TD", () => {
       doc.font("regular").fontSize(9.5).fillColor(ink2);
@@ -131,7 +142,5 @@ function number(doc: Doc, line: Structure, cell: ReadingCell, right: number, y: 
     drawSvg(doc, svg, right - width, y + 3, width, 20);
     drawMark(doc, mark, right + 13, y + 13);
   };
-  tagged(doc, line, "TD", draw, { alt: inWords(text, mark), actual: inWords(text, mark) });
+  tagged(doc, line, "TD", draw, { alt: spoken, actual: spoken });
 }
-
-const inWords = (text: string, mark: CellMark) => (mark === "none" ? text : `${text}, ${MARK_WORDS[mark]}`);

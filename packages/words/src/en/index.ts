@@ -18,11 +18,13 @@ import {
 } from "./names.ts";
 import { inspection, openPoint, settledPoint } from "./points.ts";
 import { question } from "./questions.ts";
+import { record } from "./record.ts";
 import { refusal } from "./refusals.ts";
 import { caution, taskTitle, taskWhy } from "./tasks.ts";
 
 export const en: Messages = {
   language: "en",
+  record,
   phases,
   visitKinds,
   slots,

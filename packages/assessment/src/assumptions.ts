@@ -1,0 +1,40 @@
+import type { UnitFile } from "@tapside/records";
+import { usualScatter } from "@tapside/reverse-osmosis";
+import type { Assumption, Context } from "./assessment.ts";
+import { FEED_WANDERS_RELATIVE, KNOWN_ELEMENT, USUAL_CHARGE_KPA } from "./expected.ts";
+import { FILLING_RELATIVE } from "./filling-hours.ts";
+import { CLEAN_FILTER, RATING_RELATIVE, shutOffRatioOf } from "./from-records.ts";
+import { CUP_RELATIVE, STOPWATCH_S } from "./internal/amounts.ts";
+import { TANK_VOLUME_RELATIVE } from "./tank-figures.ts";
+
+const percent = (id: string, share: number): Assumption => ({
+  id,
+  value: Math.round(1000 * share) / 10,
+  unit: "%",
+  origin: "house",
+});
+
+/** Everything the judgement takes for granted where nothing was read, with where each number comes from. */
+export function assumptionsOf(file: UnitFile, context: Context): readonly Assumption[] {
+  const set = context.settings;
+  const ratio = file.unit.shutOffRatio ? "unit" : set.shutOffRatio ? "settings" : "house";
+  return [
+    { id: "shutOffRatio", value: shutOffRatioOf(file, context), unit: "", origin: ratio },
+    { id: "cleanFilterDrop", value: CLEAN_FILTER.dropKPa, unit: "kPa", origin: "house" },
+    percent("cleanFilterDropU", CLEAN_FILTER.uRelative),
+    { id: "usualCharge", value: USUAL_CHARGE_KPA, unit: "kPa", origin: "house" },
+    percent("nameplateFlow", RATING_RELATIVE.flow),
+    percent("nameplateSalt", RATING_RELATIVE.salt),
+    percent("knownFlow", KNOWN_ELEMENT.waterRelative),
+    percent("knownSalt", KNOWN_ELEMENT.saltRelative),
+    percent("restrictor", usualScatter.restrictorRelative),
+    percent("feedWanders", FEED_WANDERS_RELATIVE),
+    percent("filling", FILLING_RELATIVE),
+    percent("tankVolume", TANK_VOLUME_RELATIVE),
+    percent("cup", CUP_RELATIVE),
+    { id: "stopwatch", value: STOPWATCH_S, unit: "s", origin: "house" },
+    percent("flowReading", usualScatter.flowReadingRelative),
+    percent("solidsReading", usualScatter.solidsReadingRelative),
+    { id: "gauge", value: usualScatter.gaugeKPa, unit: "kPa", origin: "house" },
+  ];
+}

@@ -1,0 +1,147 @@
+import { plainNumber } from "../plain-number.ts";
+import type { RecordWords } from "../record-words.ts";
+
+const joined = (parts: readonly string[], by = ", ") => parts.filter(Boolean).join(by);
+
+const ORIGINS = {
+  unit: "the unit's record",
+  settings: "your settings",
+  house: "default, no published source",
+} as const;
+
+const ASSUMED: Readonly<Record<string, string>> = {
+  shutOffRatio: "Shut-off closes at this share of the feed pressure",
+  cleanFilterDrop: "Drop of clean pre-filters at 80 L/h",
+  cleanFilterDropU: "known to",
+  usualCharge: "Air charge where none was found",
+  nameplateFlow: "A nameplate's flow is good to",
+  nameplateSalt: "A nameplate's salt passage is good to",
+  knownFlow: "Flow of an element seen before, from visit to visit",
+  knownSalt: "Salt passage of an element seen before",
+  restrictor: "Flow restrictor",
+  feedWanders: "Feed solids since they were last read",
+  filling: "Filling time",
+  tankVolume: "Tank volume",
+  cup: "Measuring cup",
+  stopwatch: "Stopwatch, start and stop",
+  flowReading: "A flow expected, as it will be read",
+  solidsReading: "Dissolved solids expected, as they will be read",
+  gauge: "A pressure expected, as it will be read",
+};
+
+const OPTIONAL = { keep: "keeps the unit", takeOut: "wants it taken out", undecided: "not decided" } as const;
+const TANK = { full: "full, drain silent", filling: "filling", unknown: "not known" } as const;
+
+/** The printed record in English. */
+export const record: RecordWords = {
+  locale: "en-GB",
+  title: "Service record",
+  head: ["as found", "as left", "limit: source"],
+  marks: { none: "", outside: "outside", notExpected: "not as expected", tooClose: "too close to say" },
+  rows: {
+    drain: "Drain",
+    permeate: "Permeate",
+    percentReduction: "Percent reduction",
+    membraneFlow: "Membrane flow",
+    saltPassage: "Salt passage",
+    airCharge: "Tank air charge",
+    usableLitres: "Usable litres",
+  },
+  titles: {
+    findings: "Findings",
+    questioned: "Readings that were questioned",
+    inspection: "Inspection",
+    sampling: "Tank when the samples were taken",
+    valves: "Valves as left",
+    fitted: "Parts fitted and settings made",
+    decisions: "Advice and decisions",
+    open: "Open",
+    due: "Next due, by date or litres, whichever first",
+    standOn: "What the numbers stand on",
+    readings: "Readings as taken",
+    notRead: "Not read",
+    instruments: "Instruments",
+    sources: "Sources of limits",
+    assumed: "Taken for granted where nothing was read, one standard deviation where it is a percentage",
+    life: "Life of this element",
+  },
+  life: { salt: "salt", flow: "flow", fresh: "new", today: "this visit" },
+  says: {
+    notRead: "not read",
+    noPort: "no port",
+    photoOnly: "photo only",
+    forInformation: "for information",
+    noLimit: "no limit given",
+    thisUnitToday: "this unit today",
+    allWithin: "Everything that could be judged is within its limit.",
+    notConfirmed: "Not confirmed: ",
+    found: "Found: ",
+    mostLikely: "most likely: ",
+    bypassed: "The unit is bypassed.",
+    outsideFound: "Findings outside their limits.",
+    nothingChanged: "Nothing had to be changed.",
+    nobodyPresent: "Nobody of the kitchen was present.",
+    technicianNotNamed: "technician not named",
+    notWritten: "not written down",
+    asItShouldBe: "all as it should be, as far as looked at",
+    signature: "Signature",
+    uncertainty:
+      "± is the expanded uncertainty U (k = 2) by first-order propagation (JCGM 100). Within and outside are stated only when the value clears its limit by U; else it is too close to say.",
+    noScale: "No scale of dissolved solids was written down.",
+    usualAccuracy: "Where no instrument is named, accuracies usual for its kind were taken.",
+    instrumentNotNamed: "instrument not named",
+    doubtful: "doubtful, not used",
+    notTaken: "not taken",
+    notFitted: "not fitted on this unit",
+    due: " (due)",
+    usedUp: ", its rated litres are used up",
+    fittingUnknown: "fitting date not known",
+  },
+  atTheUnit: (temperature) => joined(["at the unit", temperature]),
+  times: (kind, from, to) => `${kind}, ${from} to ${to}`,
+  revision: (n) => `revision ${n}`,
+  page: (revision, page, of) => `revision ${revision}, page ${page} of ${of}`,
+  shortMark: (mark) => `record mark ${mark}`,
+  wholeMark: (mark) =>
+    `Record mark, SHA-256 of the frozen text: ${mark}. An exported file is re-checked by: tapside verify FILE`,
+  limit: (text) => `limit ${text}`,
+  toDo: (text) => `to do: ${text}`,
+  done: (tasks) => `Done: ${tasks}.`,
+  present: (name, role) => `${joined([name, role])}: present at the end`,
+  doesNotSign: (name) => `${name || "present person"}: does not sign`,
+  technician: (name) => `${name}, technician`,
+  exception: (item, state, note) =>
+    joined([`${item.toLowerCase()}: ${state === "left" ? "left as it was" : state}`, note]),
+  tankState: (state) => TANK[state],
+  valve: (valve, state, seal) => joined([`${valve} ${state}`, seal && `seal ${seal}`]),
+  appliancesFill: (seen) => (seen ? "appliances seen filling" : "appliances not seen filling"),
+  lot: (lot) => (lot ? `lot ${lot}` : "lot not written down"),
+  bypass: ({ name, role, decision, until, seal }) =>
+    joined([
+      `Bypass: asked ${name}, ${role}; ${decision === "putInUse" ? "put back in use" : `stays bypassed until ${until ?? "no end date given"}`}`,
+      seal ? `seal ${seal}` : "",
+    ]),
+  roOptional: ({ name, role, decision }) =>
+    `RO optional at this feed: asked ${name}, ${role}; ${OPTIONAL[decision]}`,
+  filling: (state, hours) =>
+    `Filling, shut-off ${state === "reported" ? "to be reported by the kitchen" : "not seen"}${hours ? `; expected about ${hours.toFixed(1)} h` : ""}`,
+  left: (task, reason) => joined([`${task}: left`, reason]),
+  notDone: (task, why) => `${task}: not done (${why})`,
+  earlier: (point, owner, due) =>
+    joined([`from an earlier visit: ${point}; ${owner || "owner not named"}`, due && `by ${due}`]),
+  settled: (point, how) => `${point}: ${how}`,
+  keptOpen: (reason) => `looked at again, kept open: ${reason}`,
+  dueBy: (role, date, litres) => `${role}: ${date ? `by ${date}` : "fitting date not known"}${litres}`,
+  moreLitres: (low, high) => `, or after ${low} to ${high} m³ more`,
+  temperatureForm: (form) =>
+    `Membrane flow and salt passage are corrected to reference conditions in the form of ASTM D4516 with the temperature form ${form}, against this element when new.`,
+  scales: (scales) => `Dissolved solids are as the meter shows them on the scale ${scales}.`,
+  cup: (litres) => `for ${litres} L`,
+  scale: (scale) => `scale ${scale}`,
+  nothingSeen: (step) => `nothing seen, step ${step}`,
+  instrument: (name, unit, scale, checked, afterVisit) =>
+    `${joined([`${name}: ${unit}`, scale && `scale ${scale}`])}; last checked ${checked || "not known"}${afterVisit ? ", after this visit" : ""}`,
+  assumption: ({ id, value, unit, origin }) =>
+    `${ASSUMED[id] ?? id} ${unit === "%" ? "± " : ""}${plainNumber(value)} ${unit}`.trimEnd() +
+    `: ${ORIGINS[origin]}`,
+};
