@@ -1,5 +1,6 @@
 import { known, type Outcome, refused, type Uncertain } from "@tapside/quantities";
 import { type FillingOptions, filling } from "./filling.ts";
+import { type Draw, middleDraw as middle, variedUnit } from "./internal/varied-unit.ts";
 import { operatingPoint } from "./operating-point.ts";
 import type { Unit } from "./unit.ts";
 
@@ -54,55 +55,6 @@ export const usualScatter: Scatter = {
 };
 
 type Values = Readonly<Record<ExpectedPort, number>>;
-
-interface Draw {
-  readonly water: number;
-  readonly salt: number;
-  readonly restrictor: number;
-  readonly filter: number;
-  readonly ratio: number;
-  readonly charge: number;
-  readonly pressure: number;
-  readonly temperature: number;
-  readonly solids: number;
-}
-
-const middle: Draw = {
-  water: 0,
-  salt: 0,
-  restrictor: 0,
-  filter: 0,
-  ratio: 0,
-  charge: 0,
-  pressure: 0,
-  temperature: 0,
-  solids: 0,
-};
-
-/** The unit `draw` standard deviations off in each respect. */
-function variedUnit(unit: Unit, scatter: Scatter, draw: Draw): Unit {
-  return {
-    ...unit,
-    cartridges: unit.cartridges.map((cartridge) => ({
-      ...cartridge,
-      dropKPa: cartridge.dropKPa * Math.exp(draw.filter * scatter.filterDropRelative),
-    })),
-    elements: unit.elements.map((element) => ({
-      ...element,
-      waterLPerM2HBar: element.waterLPerM2HBar * Math.exp(draw.water * scatter.waterRelative),
-      saltLPerM2H: element.saltLPerM2H * Math.exp(draw.salt * scatter.saltRelative),
-    })),
-    restrictor: {
-      ...unit.restrictor,
-      scale: (unit.restrictor.scale ?? 1) * Math.exp(draw.restrictor * scatter.restrictorRelative),
-    },
-    shutOff: { ...unit.shutOff, ratio: unit.shutOff.ratio + draw.ratio * scatter.shutOffRatio },
-    tanks: unit.tanks.map((tank) => ({
-      ...tank,
-      airChargeKPaGauge: Math.max(0, tank.airChargeKPaGauge + draw.charge * scatter.airChargeKPa),
-    })),
-  };
-}
 
 /** Every port of one draw; tank ports are left out when there is no pressurised tank or it cannot fill. */
 function portsOf(unit: Unit, today: Today, scatter: Scatter, draw: Draw): Outcome<Partial<Values>> {

@@ -46,6 +46,20 @@ export {
 } from "./osmotic-estimates.ts";
 export { permeatePh } from "./permeate-ph.ts";
 export { polytropicShare } from "./polytropic-share.ts";
+export { type BestCharge, bestCharge, type ChargeQuestion } from "./questions/best-charge.ts";
+export {
+  type HighestRecovery,
+  highestRecovery,
+  type ScaleMineral,
+  type ScalingLimits,
+} from "./questions/highest-recovery.ts";
+export {
+  type RestrictorAnswer,
+  type RestrictorQuestion,
+  restrictorForRecovery,
+  type Season,
+} from "./questions/restrictor-for-recovery.ts";
+export { type Felt, type Gain, type Help, type HelpQuestion, willItHelp } from "./questions/will-it-help.ts";
 export { recovery } from "./recovery.ts";
 export { rejection } from "./rejection.ts";
 export { type Restrictor, restrictorLPerH } from "./restrictor.ts";
