@@ -9,6 +9,12 @@ import { waterVerbs } from "./verbs/water.ts";
 const rowExamples: Readonly<Record<string, readonly Example[]>> = {
   unit: [{ args: ["unit", "reference/small-ro-unit/operating_points.csv"], prints: "permeate_L_h" }],
   "unit fill": [{ args: ["unit", "fill", "reference/small-ro-unit/fillings.csv"], prints: "fill_time_h" }],
+  "unit standby": [
+    { args: ["unit", "standby", "reference/small-ro-unit/fillings.csv"], prints: "waste_min" },
+  ],
+  "unit questions": [
+    { args: ["unit", "questions", "reference/small-ro-unit/fillings.csv"], prints: "second_tank_L" },
+  ],
   water: [{ args: ["water", "reference/water-cases/open.csv"], prints: "SI_calcite" }],
   "water heat": [{ args: ["water", "heat", "reference/water-cases/heating_open.csv"], prints: "CCPP_60" }],
   "water mix": [{ args: ["water", "mix", "reference/water-cases/blending_open.csv"], prints: "OB01" }],

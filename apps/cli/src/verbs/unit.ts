@@ -2,7 +2,9 @@ import { known, type Outcome, refused } from "@tapside/quantities";
 import { filling, operatingPoint } from "@tapside/reverse-osmosis";
 import type { RowVerb } from "./row-verb.ts";
 import { unitFitVerb } from "./unit-fit.ts";
+import { unitQuestionsVerb } from "./unit-questions.ts";
 import { conditionsOfRow, unitOfRow } from "./unit-row.ts";
+import { unitStandbyVerb } from "./unit-standby.ts";
 
 const operatingPointVerb: RowVerb = {
   summary: "one operating point of a small unit a row: flows, dissolved solids, recovery, rejection",
@@ -73,4 +75,6 @@ export const unitVerbs: Readonly<Record<string, RowVerb>> = {
   unit: operatingPointVerb,
   "unit fill": fillingVerb,
   "unit fit": unitFitVerb,
+  "unit standby": unitStandbyVerb,
+  "unit questions": unitQuestionsVerb,
 };

@@ -74,6 +74,10 @@ const TEXTS: Readonly<Record<string, Said>> = {
   "nameplate-contradictory": "These flows and pressures contradict each other.",
   "no-reference-salt": "The reference shows no salt to compare with.",
   "not-computable": "These readings give no sensible figure.",
+  "recovery-out-of-range": "Recovery must lie between 0 and 100 %.",
+  "no-such-restrictor": "No restrictor gives this recovery here.",
+  "feed-already-scales": ({ mineral }) =>
+    `The feed lays down ${mineral ?? "scale"} by itself: no recovery is free of scale.`,
   "meter-went-back": "The water meter went back: new meter?",
 };
 
