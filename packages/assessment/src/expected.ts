@@ -125,7 +125,9 @@ function inTradeUnits(
   context: Context,
 ): ReadToday {
   const reading = visit.readings.asFound.feedTds;
-  const scale = usable(reading) ? scaleOf(reading, file) : "NaCl";
+  const meters = [...file.instruments.values()].filter((one) => one.kind === "tds");
+  const usual = (meters.find((one) => one.usual) ?? meters[0])?.scale ?? "NaCl";
+  const scale = usable(reading) ? scaleOf(reading, file) : usual;
   const blended = file.unit.remineraliser || file.unit.blendValve;
   const out: Partial<Record<ExpectedId, Expected>> = {};
   for (const [port, interval] of Object.entries(ports) as [keyof typeof IDS, Interval][]) {

@@ -53,6 +53,15 @@ describe("a service record", () => {
     expect(inputs).not.toContain("M1 2L3 4");
   });
 
+  it("keeps the readings of the visits it compares with, wherever they lie, and names the record it replaces", () => {
+    const file = demoUnit(1);
+    const [first, ...rest] = file.visits;
+    const early = { ...first!, id: "early", readings: { asFound: {}, asLeft: {} }, kind: "annual" as const };
+    const shifted = { ...file, visits: [{ ...early, startedAt: "2000-01-01T00:00:00Z" }, first!, ...rest] };
+    const inputs = demoRecord(1, () => shifted).inputs as { visits: { id: string; readings?: unknown }[] };
+    expect(inputs.visits.find((visit) => visit.id === first!.id)?.readings).toBeDefined();
+  });
+
   it("does not grow with the visits between the first and this one by more than their marks", () => {
     const grown = (times: number) => {
       const file = demoUnit(1);

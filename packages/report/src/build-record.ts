@@ -22,6 +22,8 @@ export interface RecordRequest {
   readonly issuedAt: string;
   readonly timeZone: string;
   readonly revision: number;
+  /** The record before it, when this is not the first. */
+  readonly replaces?: { readonly revision: number; readonly mark: string } | undefined;
   /** Settings the assessment was made with; frozen with it. */
   readonly settings?: Partial<Settings>;
 }
@@ -56,9 +58,17 @@ const sourcesOf = (assessment: Assessment): readonly string[] =>
   [...new Set(assessment.findings.flatMap((one) => (one.limit ? [one.limit.source] : [])))].sort();
 
 function blocksOf(visit: KeptVisit, request: RecordRequest): readonly Block[] {
-  const { file, assessment, words, timeZone } = request;
+  const { file, assessment, words, timeZone, replaces, issuedAt } = request;
   return [
     ...visitSummary(visit, assessment, words),
+    ...(replaces
+      ? [
+          {
+            kind: "paragraph",
+            text: words.record.replaces(replaces.revision, replaces.mark.slice(0, 12)),
+          } as const,
+        ]
+      : []),
     {
       kind: "readings",
       head: [atTheUnit(visit, words), ...words.record.head],
@@ -70,7 +80,7 @@ function blocksOf(visit: KeptVisit, request: RecordRequest): readonly Block[] {
     ...leftBehind(file, visit, assessment, words),
     ...people(visit, words),
     { kind: "newPage" },
-    ...howSure(file, visit, assessment, words, timeZone),
+    ...howSure(file, visit, assessment, words, { timeZone, issuedAt }),
   ];
 }
 

@@ -10,7 +10,7 @@ export function howSure(
   visit: KeptVisit,
   assessment: Assessment,
   words: Messages,
-  timeZone: string,
+  clock: Clock,
 ): Block[] {
   const { record } = words;
   const { titles, says } = record;
@@ -24,7 +24,7 @@ export function howSure(
     {
       kind: "list",
       title: titles.readings,
-      items: readings.map((one) => readingLine(one, file, words, timeZone)),
+      items: readings.map((one) => readingLine(one, file, words, clock)),
     },
     { kind: "list", title: titles.notRead, items: notRead(file, assessment, words) },
     { kind: "list", title: titles.instruments, items: instrumentLines(file, visit, readings, words) },
@@ -37,6 +37,14 @@ export function howSure(
     { kind: "paragraph", text: words.localCode, quiet: true },
   ];
 }
+
+interface Clock {
+  readonly timeZone: string;
+  readonly issuedAt: string;
+}
+
+/** A reading stamped later than its record: a phone's clock was wrong, and the reader is told. */
+const AHEAD_MS = 10 * 60 * 1000;
 
 interface Taken {
   readonly phase: Phase;
@@ -53,7 +61,7 @@ const readingsOf = (visit: KeptVisit): readonly Taken[] =>
   );
 
 /** Where and when each was taken, as it was typed, and with what. */
-function readingLine(taken: Taken, file: UnitFile, words: Messages, timeZone: string): string {
+function readingLine(taken: Taken, file: UnitFile, words: Messages, { timeZone, issuedAt }: Clock): string {
   const { phase, slot, reading } = taken;
   const { record } = words;
   const read = `${reading.raw} ${reading.unit}`;
@@ -68,6 +76,7 @@ function readingLine(taken: Taken, file: UnitFile, words: Messages, timeZone: st
     new Date(reading.at).toLocaleTimeString(record.locale, { hour: "2-digit", minute: "2-digit", timeZone }),
     instrument ?? record.says.instrumentNotNamed,
     reading.doubtful && record.says.doubtful,
+    Date.parse(reading.at) - Date.parse(issuedAt) > AHEAD_MS && record.says.timeAhead,
   ]
     .filter(Boolean)
     .join(", ");

@@ -74,6 +74,8 @@ export interface RecordWords {
       | "usualAccuracy"
       | "instrumentNotNamed"
       | "doubtful"
+      | "timeAhead"
+      | "changedSince"
       | "notTaken"
       | "notFitted"
       | "due"
@@ -85,6 +87,7 @@ export interface RecordWords {
   atTheUnit(temperature: string): string;
   times(kind: string, from: string, to: string): string;
   revision(n: number): string;
+  replaces(revision: number, shortMark: string): string;
   page(revision: number, page: number, of: number): string;
   shortMark(mark: string): string;
   wholeMark(mark: string): string;

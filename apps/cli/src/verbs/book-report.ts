@@ -1,5 +1,5 @@
 import { fileURLToPath } from "node:url";
-import { freeze, verifyRecord } from "@tapside/records";
+import { freeze, inputsChangedSince, verifyRecord } from "@tapside/records";
 import { buildRecord, type RecordContent } from "@tapside/report";
 import { recordHtml } from "@tapside/report/html";
 import { type PdfFonts, recordPdf } from "@tapside/report/pdf";
@@ -40,6 +40,8 @@ export const reportVerb: CommandVerb = {
     else io.writeBytes(out, await recordPdf(content, mark, fonts(io)));
     if (found.named["--json"]) io.print(JSON.stringify({ mark, content }));
     else io.complain(`${out}, record mark ${mark}`);
+    if (inputsChangedSince(content.inputsMark, found.file, found.visit.id))
+      io.complain(en.record.says.changedSince);
     return 0;
   },
 };

@@ -45,6 +45,7 @@ export function BookScreen({ onDemo, isDemo }: BookScreenProps) {
           <strong>{words.storageRefused}</strong>
         </Band>
       ) : null}
+      {live.clockAhead ? <Band tint>{words.clockAhead}</Band> : null}
       {live.unsent > 0 && !isDemo ? (
         <Band tint press={{ to: "/more" }}>
           <span className="row">

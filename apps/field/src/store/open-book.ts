@@ -76,6 +76,8 @@ export interface LiveBook {
   /** Changes since the last export. */
   readonly unsent: number;
   readonly storage: "ok" | "refused";
+  /** A change taken in carries a time more than a day ahead of this phone's clock. */
+  readonly clockAhead: boolean;
   close(): void;
 }
 
@@ -128,6 +130,7 @@ function liveBook(
   let queue: Promise<void> = Promise.resolve();
   let storage: LiveBook["storage"] = disk ? "ok" : "refused";
   let unsafePhotos = false;
+  let clockAhead = false;
 
   const show = (next: Pick<Snapshot, "book" | "state">) => {
     now = { ...next, revision: now.revision + 1 };
@@ -138,7 +141,9 @@ function liveBook(
     if (fresh.length === 0) return;
     for (const change of fresh) {
       byId.set(change.id, change);
-      clock = observeStamp(clock, change.at, Date.now()).newest;
+      const observed = observeStamp(clock, change.at, Date.now());
+      clock = observed.newest;
+      clockAhead ||= observed.tooFarAhead;
     }
     const state = fold(now.state, fresh);
     show({ state, book: bookOf(state, now) });
@@ -263,6 +268,9 @@ function liveBook(
     },
     get storage() {
       return storage;
+    },
+    get clockAhead() {
+      return clockAhead;
     },
     close: () => disk?.stop(),
   };

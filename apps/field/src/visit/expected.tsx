@@ -104,12 +104,7 @@ export function ExpectedOfUnit({ id }: { id: string }) {
     : { label: words.toUnit, to: `/unit/${id}` };
   return (
     <div className={typing ? "entry-screen typing" : undefined}>
-      <Screen
-        title={words.expectedTitle}
-        subtitle={[file.site.name, file.unit.name].filter(Boolean).join(", ")}
-        back={backToUnit}
-        next={next}
-      >
+      <Screen title={words.expectedTitle} back={backToUnit} next={next}>
         <Answers file={file} visit={visit} assessment={judged} only={typing ? [] : PORTS}>
           {TWO.map((slot) => (
             <button

@@ -19,6 +19,7 @@ export async function issueRecord(open: OpenVisit): Promise<Issued> {
   const { book } = live.snapshot();
   const file = unitFile(book, open.file.unit.id)!;
   const context = contextNow(book);
+  const before = recordsOf(open).at(-1);
   const content = buildRecord({
     file,
     visitId: visit.id,
@@ -27,7 +28,8 @@ export async function issueRecord(open: OpenVisit): Promise<Issued> {
     issuedAt,
     timeZone: context.timeZone,
     settings: context.settings,
-    revision: 1 + recordsOf(open).length,
+    revision: 1 + (before?.revision ?? 0),
+    ...(before?.mark && { replaces: { revision: before.revision ?? 1, mark: before.mark } }),
   });
   const { json, mark } = freeze(content);
   await live.write(

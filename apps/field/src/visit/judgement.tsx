@@ -74,11 +74,18 @@ function workHint({ tasks, figures }: OpenVisit["assessment"], id: string): stri
   return words.setTo(`${plainNumber(best.value.value)} ${best.value.unit}`, litres);
 }
 
+/** A test that showed nothing is told as below its step. */
+function shownFigure({ figure, rule }: Finding) {
+  if (!figure) return undefined;
+  if (rule === "not-detected") return { text: `<${plainNumber(2 * figure.value)}`, uText: "" };
+  return formatFigure(figure);
+}
+
 /** One finding: what, verdict, number, limit with its source, and its mark on the line. */
 function FindingBand({ finding }: { finding: Finding }) {
   const theme = useTheme();
   const text = en.finding(finding);
-  const figure = finding.figure && formatFigure(finding.figure);
+  const figure = shownFigure(finding);
   const mark =
     finding.verdict === "cannotTell"
       ? { kind: "cannotTell" as const }

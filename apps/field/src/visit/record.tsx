@@ -1,5 +1,6 @@
 import { inputsChangedSince } from "@tapside/records";
 import type { Block, RecordContent } from "@tapside/report";
+import { en } from "@tapside/words";
 import { Fragment, useState } from "react";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
@@ -80,7 +81,7 @@ export default function RecordScreen({ open }: { open: OpenVisit }) {
           ))}
       {changed ? (
         <Band heavy>
-          <strong>{words.changedSince}</strong>
+          <strong>{en.record.says.changedSince}</strong>
         </Band>
       ) : null}
       {content && last?.mark ? (
@@ -96,6 +97,13 @@ export default function RecordScreen({ open }: { open: OpenVisit }) {
               , revision {content.revision}
             </p>
           </Band>
+          {recordsOf(open)
+            .slice(0, -1)
+            .map((one) => (
+              <Band key={one.id} tint>
+                {words.earlierRevision(one.revision ?? 1, one.mark?.slice(0, 12) ?? "")}
+              </Band>
+            ))}
           {content.blocks.map((block, i) => (
             <BlockView key={i} block={block} />
           ))}

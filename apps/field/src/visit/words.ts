@@ -139,7 +139,7 @@ export const visitWords = {
   share: "Share PDF",
   download: "Keep PDF",
   mark: "Record mark",
-  changedSince: "Inputs changed since this record was issued.",
+  earlierRevision: (n: number, mark: string) => `Revision ${n}, record mark ${mark}: replaced`,
   stillOpen: "Not done in this visit",
   allDone: "Every step has an answer.",
   close: "End visit",

@@ -18,6 +18,8 @@ export const bookWords = {
   notExported: (n: number) => `${n} ${n === 1 ? "entry" : "entries"} not yet exported`,
   storageRefused:
     "This phone refuses to keep the book. Nothing is lost while the app stays open: export it now.",
+  clockAhead:
+    "Something in this book is dated more than a day ahead: a phone's clock was wrong. Check this one's; nothing is lost.",
   export: "Export",
   units: (n: number) => `${n} ${n === 1 ? "unit" : "units"}`,
   overdue: "due by date",

@@ -91,6 +91,8 @@ export const record: RecordWords = {
     usualAccuracy: "Where no instrument is named, accuracies usual for its kind were taken.",
     instrumentNotNamed: "instrument not named",
     doubtful: "doubtful, not used",
+    timeAhead: "its time lies after this record: a clock was wrong",
+    changedSince: "Inputs changed since this record was issued.",
     notTaken: "not taken",
     notFitted: "not fitted on this unit",
     due: " (due)",
@@ -100,6 +102,8 @@ export const record: RecordWords = {
   atTheUnit: (temperature) => joined(["at the unit", temperature]),
   times: (kind, from, to) => `${kind}, ${from} to ${to}`,
   revision: (n) => `revision ${n}`,
+  replaces: (revision, shortMark) =>
+    `Replaces revision ${revision}, record mark ${shortMark}: what it was judged from was changed after it was issued.`,
   page: (revision, page, of) => `revision ${revision}, page ${page} of ${of}`,
   shortMark: (mark) => `record mark ${mark}`,
   wholeMark: (mark) =>
