@@ -13,6 +13,7 @@ module.exports = {
     standsOn("reverse-osmosis", ["quantities", "water"]),
     standsOn("records", ["quantities"]),
     standsOn("assessment", ["quantities", "water", "reverse-osmosis", "records"]),
+    standsOn("diagnosis", ["quantities", "water", "reverse-osmosis", "records"]),
     standsOn("pictures", ["quantities"]),
     standsOn("words", ["quantities", "records", "assessment"]),
     standsOn("report", ["quantities", "records", "assessment", "pictures", "words"]),

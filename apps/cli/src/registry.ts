@@ -1,6 +1,7 @@
 import type { CommandVerb, Example } from "./command-verb.ts";
 import { bookVerbs } from "./verbs/book.ts";
 import { convertVerb } from "./verbs/convert.ts";
+import { diagnoseVerb } from "./verbs/diagnose.ts";
 import { rowCommand } from "./verbs/row-runner.ts";
 import type { RowVerb } from "./verbs/row-verb.ts";
 import { unitVerbs } from "./verbs/unit.ts";
@@ -36,6 +37,7 @@ const rowCommands = (verbs: Readonly<Record<string, RowVerb>>) =>
 export const VERBS: Readonly<Record<string, CommandVerb>> = Object.fromEntries([
   ["convert", convertVerb] as const,
   ...Object.entries(bookVerbs),
+  ["diagnose", diagnoseVerb] as const,
   ...rowCommands(unitVerbs),
   ...rowCommands(waterVerbs),
 ]);

@@ -1,0 +1,208 @@
+import { known, missing, type Outcome, refused } from "@tapside/quantities";
+import type { KeptVisit, Phase, Reading, SlotId, UnitFile } from "@tapside/records";
+import { COMPLAINTS, type Complaint } from "./causes.ts";
+import type { Scene, Usual } from "./scene.ts";
+import { signValue } from "./sign-value.ts";
+import { type Readings, SIGN_IDS, SIGNS, type SignId } from "./signs.ts";
+import { TEST_IDS, type TestId } from "./test-catalogue.ts";
+import { unitOfFile } from "./unit-of-file.ts";
+
+export interface FileCase {
+  readonly scene: Scene;
+  readonly readings: Readings;
+}
+
+/** Which slot of the visit shows which sign. */
+const SIGN_OF: Readonly<Partial<Record<SlotId, SignId>>> = {
+  feedTds: "feedTds",
+  feedTemperature: "temperature",
+  chlorineBefore: "chlorineBefore",
+  chlorineAfter: "chlorineAfter",
+  staticPressure: "staticPressure",
+  beforeFilterPressure: "beforeFilterPressure",
+  afterFilterPressure: "afterFilterPressure",
+  permeateFlow: "permeateFlow",
+  drainFlow: "drainFlow",
+  permeateTds: "permeateTds",
+  deliveredTds: "deliveredTds",
+  tankFullPressure: "tankFullPressure",
+  airCharge: "airCharge",
+  hardness: "hardness",
+  firstDrawTds: "firstDrawTds",
+  drainFlowFeedClosed: "drainFeedClosedFlow",
+  drainFlowTankFull: "drainTankFullFlow",
+  deliveredFlow: "outletFlow",
+};
+
+/** Signs of one phase of a visit, with the gas in the tank from what was drawn, and what was noted while finding the cause. */
+export function signsOf(visit: KeptVisit, phase: Phase, atmosphericKPa: number): Readings {
+  const slots = visit.readings[phase];
+  const signs: Partial<Record<SignId, number>> = {};
+  for (const [slot, sign] of Object.entries(SIGN_OF) as [SlotId, SignId][]) {
+    const value = signValue(slot, slots[slot]);
+    if (value !== undefined) signs[sign] = value;
+  }
+  const gas = gasFromBucket(slots, atmosphericKPa);
+  if (gas !== undefined) signs.gasL = gas;
+  return phase === "asFound" ? { ...signs, ...notedSigns(visit) } : signs;
+}
+
+/** Gas at the full tank from litres drawn between two pressures: V = ΔV·P₂/(P₁ − P₂), absolute. Source: Boyle's law. */
+function gasFromBucket(
+  slots: Readonly<Partial<Record<SlotId, Reading>>>,
+  atmosphericKPa: number,
+): number | undefined {
+  const drawn = signValue("drawnVolume", slots.drawnVolume);
+  const full = signValue("tankFullPressure", slots.tankFullPressure);
+  const after = signValue("tankAfterPressure", slots.tankAfterPressure);
+  if (drawn === undefined || full === undefined || after === undefined || full <= after) return undefined;
+  return (drawn * (after + atmosphericKPa)) / (full - after);
+}
+
+/** Field of the visit's answers that holds one sign as noted while finding the cause, in coherent units. */
+export const noteOf = (sign: SignId): string => `cause.${sign}`;
+
+function notedSigns(visit: KeptVisit): Readings {
+  const answers = visit.answers as Readonly<Record<string, unknown>>;
+  return Object.fromEntries(
+    SIGN_IDS.flatMap((sign) => {
+      const value = answers[noteOf(sign)];
+      return typeof value === "number" && Number.isFinite(value) ? [[sign, value]] : [];
+    }),
+  );
+}
+
+const months = (from: string | undefined, to: string | undefined): number | undefined => {
+  const span = (Date.parse(to ?? "") - Date.parse(from ?? "")) / (30.44 * 86_400_000);
+  return Number.isFinite(span) && span >= 0 ? span : undefined;
+};
+
+const given = <K extends string>(name: K, value: number | undefined) =>
+  (value === undefined ? {} : { [name]: value }) as { readonly [P in K]?: number };
+
+function complaintOf(visit: KeptVisit): { readonly complaint?: Complaint } {
+  const said = (visit.answers as Readonly<Record<string, unknown>>)["cause.complaint"];
+  if (COMPLAINTS.includes(said as Complaint)) return { complaint: said as Complaint };
+  return visit.kind && visit.kind !== "callOut" ? { complaint: "routine" } : {};
+}
+
+/** Ages and litres of the parts that are in now. */
+function agesOf(file: UnitFile, visit: KeptVisit, readings: Readings) {
+  const fitted = (...roles: string[]) =>
+    file.parts.find((part) => roles.includes(part.role ?? "") && !part.removedOn);
+  const element = months(fitted("element")?.fittedOn, visit.startedAt);
+  const filter = months((fitted("sediment") ?? fitted("carbon"))?.fittedOn, visit.startedAt);
+  return {
+    ...given("elementYears", element === undefined ? undefined : element / 12),
+    ...given("filterMonths", filter),
+    ...given("carbonShare", carbonShare(file, visit, readings)),
+  };
+}
+
+function carbonShare(file: UnitFile, visit: KeptVisit, readings: Readings): number | undefined {
+  const carbon = file.parts.find((part) => part.role === "carbon" && !part.removedOn);
+  const meter = signValue("waterMeter", visit.readings.asFound.waterMeter);
+  if (!carbon?.ratedLitres || carbon.meterAtFittingM3 === undefined || meter === undefined) return undefined;
+  const chlorine = readings.chlorineBefore ?? carbon.ratedChlorineMgPerL ?? 1;
+  const strength = carbon.ratedChlorineMgPerL ? Math.max(0.25, chlorine / carbon.ratedChlorineMgPerL) : 1;
+  return Math.max(0, ((meter - 1000 * carbon.meterAtFittingM3) / carbon.ratedLitres) * strength);
+}
+
+const NEEDS_PORT: Readonly<Partial<Record<TestId, readonly string[]>>> = {
+  afterFilterPressure: ["afterFilter"],
+  beforeFilterPressure: ["beforeFilter"],
+  drainFlow: ["drain"],
+  drainTankFull: ["drain"],
+  drainFeedClosed: ["drain"],
+  drainLineOff: ["drain"],
+  permeateTds: ["permeateToWaste"],
+  permeateFlow: ["permeateToWaste"],
+  throttledFeed: ["permeateToWaste"],
+  tankFullPressure: ["tank"],
+  bucket: ["tank"],
+  airCharge: ["tank"],
+  deliveredTds: ["delivered"],
+  outletFlow: ["delivered"],
+};
+
+function impossibleTests(
+  file: UnitFile,
+  has: { readonly booster: boolean; readonly bypass: boolean },
+): TestId[] {
+  const absent: readonly string[] = file.unit.portsAbsent ?? [];
+  return TEST_IDS.filter(
+    (id) =>
+      NEEDS_PORT[id]?.some((port) => absent.includes(port)) ||
+      (id === "elementPressure" && !has.booster) ||
+      (id === "isolateBypass" && !has.bypass),
+  );
+}
+
+/** Last known values, else today's: what has no history cannot be called changed. */
+function usualOf(earlier: readonly Readings[], today: Readings, standard: Usual): Usual {
+  const last = (sign: SignId) => {
+    for (const one of earlier) if (one[sign] !== undefined) return one[sign];
+    return today[sign];
+  };
+  const feed = last("beforeFilterPressure") ?? standard.feedPressureKPaGauge;
+  return {
+    feedPressureKPaGauge: Math.max(60, feed),
+    staticPressureKPaGauge: Math.max(60, last("staticPressure") ?? feed * 1.08),
+    temperatureC: Math.min(30, Math.max(4, last("temperature") ?? standard.temperatureC)),
+    feedMgPerL: Math.max(5, last("feedTds") ?? standard.feedMgPerL),
+    chlorineMgPerL: last("chlorineBefore") ?? standard.chlorineMgPerL,
+    hardnessMgPerL: last("hardness") ?? standard.hardnessMgPerL,
+  };
+}
+
+/** What stands where nothing was ever read. Assumed, common practice, no source. */
+const NOTHING_KNOWN: Usual = {
+  feedPressureKPaGauge: 400,
+  staticPressureKPaGauge: 430,
+  temperatureC: 15,
+  feedMgPerL: 260,
+  chlorineMgPerL: 0.8,
+  hardnessMgPerL: 150,
+};
+
+/**
+ * What one visit knows: the unit as its record has it, what is usual there, and every reading as a sign. Missing: nothing to make the unit
+ * of (no label and no readings at commissioning). Refused: "no-such-visit".
+ */
+export function caseFromFile(file: UnitFile, visitId: string, phase: Phase = "asFound"): Outcome<FileCase> {
+  const visit = file.visits.find((one) => one.id === visitId);
+  if (!visit) return refused("no-such-visit", { visit: visitId });
+  const unit = unitOfFile(file, visit);
+  if (unit.kind !== "known") return unit;
+  const { atmosphericKPa } = unit.value.unit;
+  const readings = signsOf(visit, phase, atmosphericKPa);
+  const before = file.visits.filter((one) => (one.startedAt ?? "") < (visit.startedAt ?? ""));
+  const earlier = before.reverse().map((one) => ({
+    ...signsOf(one, "asFound", atmosphericKPa),
+    ...signsOf(one, "asLeft", atmosphericKPa),
+  }));
+  const usual = usualOf(earlier, readings, NOTHING_KNOWN);
+  const blendValve = file.unit.blendValve ?? false;
+  const bypass = blendValve || (file.point.bypassFitted ?? true);
+  const scene: Scene = {
+    ...unit.value,
+    usual,
+    softener: file.parts.some((part) => (part.role as string) === "softener"),
+    remineraliser: file.unit.remineraliser ?? false,
+    blendValve,
+    ...complaintOf(visit),
+    ...agesOf(file, visit, readings),
+    impossible: impossibleTests(file, { booster: unit.value.unit.booster !== undefined, bypass }),
+  };
+  if (Object.values(usual).some((value) => !Number.isFinite(value))) return missing("usual");
+  return known({ scene, readings: withoutLooksOfOthers(readings) });
+}
+
+/** Looks are 0 or 1 whatever was stored. */
+const withoutLooksOfOthers = (readings: Readings): Readings =>
+  Object.fromEntries(
+    Object.entries(readings).map(([sign, value]) => [
+      sign,
+      SIGNS[sign as SignId].kind === "look" ? Number(value >= 0.5) : value,
+    ]),
+  );

@@ -1,0 +1,84 @@
+import { CAUSE_IDS, type CauseId } from "./causes.ts";
+import { type Expectation, expectationOf } from "./expectation.ts";
+import { FEATURE_NEEDS, MEASURED_COUNT, measuredFeatures } from "./features.ts";
+import { drawTruth, withCauses } from "./population.ts";
+import { seededRandom } from "./random.ts";
+import type { Scene } from "./scene.ts";
+import { type Readings, SIGN_IDS } from "./signs.ts";
+import { scatteredReadings } from "./simulate-case.ts";
+import { trueValues } from "./true-values.ts";
+
+/** A simulated visit to this very unit, for what a test not yet taken might show. */
+export interface Donor {
+  readonly causes: readonly CauseId[];
+  readonly readings: Required<Readings>;
+  readonly features: Float32Array;
+}
+
+/** Simulated visits by what is at work, made when first asked for and kept while the day's conditions stay. */
+export interface DonorBank {
+  readonly expected: Expectation;
+  donors(causes: readonly CauseId[], readings: Readings): readonly Donor[];
+}
+
+const PER_CAUSE = 14;
+
+/** The scene with the day's pressure, temperature and water where they were read. */
+function sceneToday(scene: Scene, readings: Readings): Scene {
+  const { usual } = scene;
+  const feedPressureKPaGauge = readings.beforeFilterPressure ?? usual.feedPressureKPaGauge;
+  return {
+    ...scene,
+    usual: {
+      ...usual,
+      feedPressureKPaGauge: Math.min(900, Math.max(60, feedPressureKPaGauge)),
+      temperatureC: Math.min(30, Math.max(3, readings.temperature ?? usual.temperatureC)),
+    },
+  };
+}
+
+function simulateDonors(scene: Scene, causes: readonly CauseId[], expected: Expectation): readonly Donor[] {
+  const seed = causes.reduce((sum, cause) => 31 * sum + CAUSE_IDS.indexOf(cause) + 1, 7);
+  const random = seededRandom(seed);
+  return Array.from({ length: PER_CAUSE }, () => {
+    const truth = withCauses(drawTruth(scene, random), causes, random);
+    const readings = scatteredReadings(trueValues(truth), random);
+    const features = new Float32Array(MEASURED_COUNT);
+    measuredFeatures(readings, expected, features);
+    return { causes, readings, features };
+  });
+}
+
+export function donorBank(scene: Scene, expected: Expectation = expectationOf(scene)): DonorBank {
+  let day = "";
+  let kept = new Map<string, readonly Donor[]>();
+  return {
+    expected,
+    donors(causes, readings) {
+      const today = sceneToday(scene, readings);
+      const key = `${today.usual.feedPressureKPaGauge} ${today.usual.temperatureC}`;
+      if (key !== day) kept = new Map();
+      day = key;
+      const name = causes.join("+");
+      const known = kept.get(name) ?? simulateDonors(today, causes, expected);
+      kept.set(name, known);
+      return known;
+    },
+  };
+}
+
+/** How near a donor's readings are to those taken: 1 when alike, towards 0 when not. */
+export function nearness(donor: Donor, taken: Float32Array, has: Uint8Array): number {
+  let distance = 0;
+  let count = 0;
+  for (let f = 0; f < MEASURED_COUNT; f++) {
+    if (FEATURE_NEEDS[f]!.some((sign) => !has[sign])) continue;
+    const gap = (donor.features[f]! - taken[f]!) / 0.7;
+    distance += Math.min(9, gap * gap);
+    count++;
+  }
+  return Math.exp((-0.5 * distance * 6) / (6 + count));
+}
+
+export const takenMask = (readings: Readings): Uint8Array =>
+  Uint8Array.from(SIGN_IDS, (id) => Number(Number.isFinite(readings[id])));

@@ -1,0 +1,30 @@
+export { type Advice, advise, type Step, SURE } from "./advise.ts";
+export { caseFromFile, type FileCase, noteOf } from "./case-from-file.ts";
+export { CAUSE_IDS, CAUSES, type CauseId, COMPLAINTS, type Complaint } from "./causes.ts";
+export { type DonorBank, donorBank } from "./donors.ts";
+export { type Engine, loadEngine } from "./engine.ts";
+export { type Expectation, expectationOf } from "./expectation.ts";
+export { type CauseFit, fitCauses } from "./fit-cause.ts";
+export { type CompanyCounts, type Frequencies, frequencies } from "./frequencies.ts";
+export { measuredAgain, mustMeasureAgain } from "./measured-again.ts";
+export { checkFit, type FitCheck } from "./misfit.ts";
+export { type Hour, type Meaning, meaningsOf, minutesOf, nextTests, type TestProposal } from "./next-test.ts";
+export { type CauseOdds, type Evidence, evidenceFor, type Odds, odds, type PairOdds } from "./odds.ts";
+export { scoreOutside } from "./outside-faults.ts";
+export { type Assumed, type Posterior, posterior, usualAssumed } from "./posterior.ts";
+export { type Random, seededRandom } from "./random.ts";
+export { type RepairPlan, type RepairStep, repairPlan } from "./repair-plan.ts";
+export { type CautionId, type PartId, REPAIRS, type Repair } from "./repairs.ts";
+export type { Scene, Usual } from "./scene.ts";
+export { type ScorePlan, type Share, scoreAllTests, scorePairs, scorePolicies, shareOf } from "./scores.ts";
+export { type Readings, SIGN_IDS, SIGNS, type SignId, type SignKind } from "./signs.ts";
+export { type SimulatedCase, simulateCase } from "./simulate-case.ts";
+export {
+  SET_UPS,
+  type SetUpId,
+  TEST_IDS,
+  TESTS,
+  type Test,
+  type TestId,
+  type Tool,
+} from "./test-catalogue.ts";

@@ -1,0 +1,26 @@
+import {
+  type FlowingPoint,
+  naclOsmoticPressureKPa,
+  shutOffPressureKPaGauge,
+  storedLitres,
+  type Unit,
+} from "@tapside/reverse-osmosis";
+import type { Hidden } from "../hidden.ts";
+
+/** Where the tank comes to rest: at shut-off, or where the element can press no further. */
+export function fullTankKPaGauge(hidden: Hidden, open: FlowingPoint | undefined): number {
+  const { unit, conditions } = hidden.situation;
+  const riseKPa = unit.booster && open ? unit.booster.shutOffRiseKPa * 0.5 : 0;
+  const static_ = hidden.staticPressureKPaGauge + riseKPa;
+  const osmotic = naclOsmoticPressureKPa(conditions.feedMgPerL * 1.3, conditions.temperatureC);
+  const most = Math.max(1, static_ - osmotic);
+  if (unit.shutOff.stuckOpen) return most * 0.97;
+  return Math.min(most, shutOffPressureKPaGauge(static_, unit.shutOff.ratio));
+}
+
+/** Gas left in the tank at rest, L. */
+export function gasAtLitres(unit: Unit, fullKPaGauge: number): number {
+  let gas = 0;
+  for (const tank of unit.tanks) gas += tank.volumeL - storedLitres(tank, fullKPaGauge, unit.atmosphericKPa);
+  return gas;
+}

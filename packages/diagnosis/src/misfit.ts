@@ -1,0 +1,69 @@
+import { CAUSE_IDS, type CauseId } from "./causes.ts";
+import { type CauseFit, fitCauses } from "./fit-cause.ts";
+import type { Posterior } from "./posterior.ts";
+import type { Scene } from "./scene.ts";
+import type { Readings } from "./signs.ts";
+
+const K = CAUSE_IDS.length;
+
+/**
+ * Readings are called unexplained below this chance. Set so that fewer than 2 in 100 simulated visits with a known cause are
+ * (simulated, not field evidence).
+ */
+export const UNEXPLAINED_BELOW = 1e-3;
+
+export interface FitCheck {
+  /** The likeliest causes and pairs with their sizes, best fit first. */
+  readonly fits: readonly CauseFit[];
+  /** Chance that readings of the best fitting cause lie this far off or farther. */
+  readonly chance: number;
+  /** True: nothing I know explains this. */
+  readonly unexplained: boolean;
+}
+
+/** What is worth fitting: three causes, two pairs, and soundness. */
+function candidates(result: Posterior): readonly (readonly CauseId[])[] {
+  const singles = [...result.single.keys()]
+    .sort((a, b) => result.single[b]! - result.single[a]!)
+    .slice(0, 3)
+    .map((i) => [CAUSE_IDS[i]!]);
+  const pairs = [...result.pairs.keys()]
+    .sort((a, b) => result.pairs[b]! - result.pairs[a]!)
+    .slice(0, 2)
+    .map((at) => [CAUSE_IDS[Math.floor(at / K)]!, CAUSE_IDS[at % K]!]);
+  return [...singles, ...pairs];
+}
+
+/**
+ * How large the likeliest causes are and whether any of them explains the readings. Slow (a second or so): meant for a worker.
+ *
+ * Formula: least squares over sizes and the unit's own scatter (Gauss–Newton; widths by Laplace); chance = Q(χ², readings)
+ * Source: least squares and χ², textbook; the approximation of Wilson and Hilferty (1931) for χ².
+ * Range: four readings or more; with fewer nothing is called unexplained.
+ * Error: freedoms that fit the readings make the chance too large; the limit is set by simulation.
+ */
+export function checkFit(scene: Scene, result: Posterior, readings: Readings): FitCheck {
+  const fits = candidates(result)
+    .map((causes) => fitCauses(scene, causes, readings))
+    .sort((a, b) => a.misfit - b.misfit);
+  const best = fits[0];
+  const chance = best && best.count >= 4 ? chiSquareTail(best.misfit, best.count) : 1;
+  return { fits, chance, unexplained: chance < UNEXPLAINED_BELOW };
+}
+
+/** Chance that χ² with `n` degrees of freedom is at least `x`. */
+export function chiSquareTail(x: number, n: number): number {
+  const cube = (x / n) ** (1 / 3);
+  const z = (cube - (1 - 2 / (9 * n))) / Math.sqrt(2 / (9 * n));
+  return normalTail(z);
+}
+
+/** Chance of a standard normal above `z`. Source: Abramowitz and Stegun 7.1.26 (1.5e-7), from memory, unverified. */
+function normalTail(z: number): number {
+  const x = Math.abs(z) / Math.SQRT2;
+  const t = 1 / (1 + 0.3275911 * x);
+  const poly =
+    t * (0.254829592 + t * (-0.284496736 + t * (1.421413741 + t * (-1.453152027 + t * 1.061405429))));
+  const half = 0.5 * poly * Math.exp(-x * x);
+  return z >= 0 ? half : 1 - half;
+}

@@ -1,0 +1,208 @@
+import { CAUSE_IDS, type CauseId } from "./causes.ts";
+import { type DonorBank, nearness, takenMask } from "./donors.ts";
+import type { Engine } from "./engine.ts";
+import { MEASURED_COUNT, measuredFeatures } from "./features.ts";
+import { type Assumed, type Posterior, posterior, usualAssumed } from "./posterior.ts";
+import type { Readings } from "./signs.ts";
+import {
+  SET_UPS,
+  type SetUpId,
+  TEST_IDS,
+  TESTS,
+  type Test,
+  type TestId,
+  type Tool,
+} from "./test-catalogue.ts";
+
+/** The state of the hour: what makes a test cheap, dear or impossible. */
+export interface Hour {
+  readonly setUps?: readonly SetUpId[];
+  readonly kitchenBusy?: boolean;
+  /** Tools in the van; all when absent. */
+  readonly tools?: readonly Tool[];
+  /** Tests not wanted again: done, refused, or marked doubtful and left. */
+  readonly notAgain?: readonly TestId[];
+}
+
+export interface TestProposal {
+  readonly test: TestId;
+  /** Expected information, bits. */
+  readonly bits: number;
+  readonly minutes: number;
+  readonly setUp?: SetUpId;
+}
+
+/** A busy kitchen makes a test that takes its water four times as dear. */
+const BUSY = 4;
+const K = CAUSE_IDS.length;
+
+export function minutesOf(id: TestId, hour: Hour): number {
+  const test: Test = TESTS[id];
+  const setUp = test.setUp && !hour.setUps?.includes(test.setUp) ? SET_UPS[test.setUp] : 0;
+  return test.minutes + setUp;
+}
+
+function isPossible(id: TestId, bank: DonorBank, readings: Readings, hour: Hour): boolean {
+  const test: Test = TESTS[id];
+  if (hour.notAgain?.includes(id) || bank.expected.scene.impossible?.includes(id)) return false;
+  if (test.tool && hour.tools && !hour.tools.includes(test.tool)) return false;
+  return test.signs.some((sign) => readings[sign] === undefined);
+}
+
+/** Bits left open, over causes as shares of all that is present. */
+function openBits(result: Posterior): number {
+  const total = 1 + result.two;
+  let bits = 0;
+  for (let i = 0; i < K; i++) {
+    const p = result.present[i]! / total;
+    if (p > 1e-9) bits -= p * Math.log2(p);
+  }
+  return bits;
+}
+
+interface Weighted {
+  readonly readings: Required<Readings>;
+  readonly weight: number;
+}
+
+/** Simulated visits alike to this one, in proportion to the odds of what is at work in them. */
+function alike(bank: DonorBank, result: Posterior, readings: Readings): readonly Weighted[] {
+  const taken = new Float32Array(MEASURED_COUNT);
+  measuredFeatures({ ...bank.expected.sound, ...readings }, bank.expected, taken);
+  const has = takenMask(readings);
+  return hypotheses(result).flatMap(({ causes, probability }) => {
+    const donors = bank.donors(causes, readings);
+    const near = donors.map((donor) => nearness(donor, taken, has) + 1e-12);
+    const sum = near.reduce((total, one) => total + one, 0);
+    return donors.map((donor, i) => ({ readings: donor.readings, weight: (probability * near[i]!) / sum }));
+  });
+}
+
+function hypotheses(result: Posterior): { causes: readonly CauseId[]; probability: number }[] {
+  const singles = CAUSE_IDS.map((cause, i) => ({
+    causes: [cause],
+    probability: (1 - result.two) * result.single[i]!,
+  }));
+  const pairs: { causes: readonly CauseId[]; probability: number }[] = [];
+  if (result.two > 0.05)
+    result.pairs.forEach((p, at) => {
+      if (p * result.two > 0.03)
+        pairs.push({
+          causes: [CAUSE_IDS[Math.floor(at / K)]!, CAUSE_IDS[at % K]!],
+          probability: result.two * p,
+        });
+    });
+  return [...singles, ...pairs]
+    .filter((one) => one.probability > 0.01)
+    .sort((a, b) => b.probability - a.probability)
+    .slice(0, 10);
+}
+
+/** Spread over the whole weight, so that likely and unlikely outcomes both speak. */
+function pick(donors: readonly Weighted[], count: number): readonly Weighted[] {
+  const total = donors.reduce((sum, one) => sum + one.weight, 0);
+  const picked = new Map<Weighted, number>();
+  let sum = 0;
+  let next = 0.5;
+  for (const donor of donors) {
+    sum += (donor.weight / total) * count;
+    while (next < sum) {
+      picked.set(donor, (picked.get(donor) ?? 0) + 1 / count);
+      next++;
+    }
+  }
+  return [...picked].map(([donor, weight]) => ({ readings: donor.readings, weight }));
+}
+
+const OUTCOMES = 12;
+
+/**
+ * Every test that can be done, the most information per minute first. Tests of one set-up are weighed together: what is prepared once
+ * serves them all.
+ *
+ * Formula: bits = H(now) − E[H(after)], outcomes from simulated visits to this unit, weighed by their likeness to the readings taken
+ * Source: choosing the measurement of least expected entropy: de Kleer and Williams, Diagnosing multiple faults (1987).
+ * Range: one step ahead.
+ * Error: the outcomes are samples: close proposals may change places.
+ */
+export function nextTests(
+  engine: Engine,
+  bank: DonorBank,
+  readings: Readings,
+  hour: Hour = {},
+  assumed: Assumed = usualAssumed,
+): readonly TestProposal[] {
+  const now = posterior(engine, bank.expected, readings, assumed);
+  const open = openBits(now);
+  const outcomes = pick(alike(bank, now, readings), OUTCOMES);
+  const proposals = TEST_IDS.filter((id) => isPossible(id, bank, readings, hour)).map((test) => {
+    const bits = open - expectedOpen(engine, bank, readings, { test, outcomes, assumed });
+    const { setUp } = TESTS[test] as Test;
+    return { test, bits: Math.max(0, bits), minutes: minutesOf(test, hour), ...(setUp && { setUp }) };
+  });
+  return [...proposals].sort((a, b) => worth(b, proposals, hour) - worth(a, proposals, hour));
+}
+
+interface Trying {
+  readonly test: TestId;
+  readonly outcomes: readonly Weighted[];
+  readonly assumed: Assumed;
+}
+
+function expectedOpen(engine: Engine, bank: DonorBank, readings: Readings, trying: Trying): number {
+  const { signs } = TESTS[trying.test];
+  return trying.outcomes.reduce((sum, outcome) => {
+    const shown = Object.fromEntries(signs.map((sign) => [sign, readings[sign] ?? outcome.readings[sign]]));
+    const after = posterior(engine, bank.expected, { ...readings, ...shown }, trying.assumed);
+    return sum + outcome.weight * openBits(after);
+  }, 0);
+}
+
+/** Bits a minute; a set-up is shared with the best other test that needs it. */
+function worth(one: TestProposal, all: readonly TestProposal[], hour: Hour): number {
+  const test: Test = TESTS[one.test];
+  const dear = test.disturbsKitchen && hour.kitchenBusy ? BUSY : 1;
+  const alone = one.bits / (one.minutes * dear);
+  if (!one.setUp || hour.setUps?.includes(one.setUp)) return alone;
+  const shared = all
+    .filter((other) => other.setUp === one.setUp && other !== one)
+    .map((other) => (one.bits + 0.6 * other.bits) / ((one.minutes + TESTS[other.test].minutes) * dear));
+  return Math.max(alone, ...shared);
+}
+
+export interface Meaning {
+  /** The cause this outcome would point to. */
+  readonly cause: CauseId;
+  readonly probability: number;
+  /** What the test's first sign would show: the middle of such outcomes. */
+  readonly shows: number;
+}
+
+/** What each outcome of a test would mean: the causes it would put first, how likely, and what would be read. */
+export function meaningsOf(
+  test: TestId,
+  engine: Engine,
+  bank: DonorBank,
+  readings: Readings,
+  assumed: Assumed = usualAssumed,
+): readonly Meaning[] {
+  const now = posterior(engine, bank.expected, readings, assumed);
+  const [sign, ...more] = TESTS[test].signs;
+  const groups = new Map<CauseId, { probability: number; shows: number[] }>();
+  for (const outcome of pick(alike(bank, now, readings), 24)) {
+    const shown = Object.fromEntries([sign, ...more].map((one) => [one, outcome.readings[one]]));
+    const after = posterior(engine, bank.expected, { ...readings, ...shown }, assumed).present;
+    const first = CAUSE_IDS[after.indexOf(Math.max(...after))]!;
+    const group = groups.get(first) ?? { probability: 0, shows: [] };
+    group.probability += outcome.weight;
+    group.shows.push(outcome.readings[sign]);
+    groups.set(first, group);
+  }
+  return [...groups]
+    .map(([cause, { probability, shows }]) => ({
+      cause,
+      probability,
+      shows: shows.sort((a, b) => a - b)[Math.floor(shows.length / 2)]!,
+    }))
+    .sort((a, b) => b.probability - a.probability);
+}

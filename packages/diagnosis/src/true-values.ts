@@ -1,0 +1,148 @@
+import {
+  type FlowingPoint,
+  filling,
+  type OperatingPoint,
+  operatingPoint,
+  usableLitres,
+} from "@tapside/reverse-osmosis";
+import type { Hidden } from "./hidden.ts";
+import { outletLPerH } from "./internal/outlet.ts";
+import { fullTankKPaGauge, gasAtLitres } from "./internal/tank-at-rest.ts";
+import type { SignId } from "./signs.ts";
+
+export type Values = Record<SignId, number>;
+
+/** Steps along the element: 3 are good to 0.3 %, a tenth of a reading's scatter, and seven times as fast as 20. */
+const SEGMENTS = 3;
+/** A tap runs weak below this. */
+const WEAK_TAP_KPA = 35;
+
+const flowing = (point: OperatingPoint): FlowingPoint | undefined =>
+  point.kind === "flowing" ? point : undefined;
+
+function openAt(hidden: Hidden, share: number): OperatingPoint {
+  const { unit, conditions } = hidden.situation;
+  const feedPressureKPaGauge = conditions.feedPressureKPaGauge * share;
+  return operatingPoint(
+    unit,
+    { ...conditions, feedPressureKPaGauge, tankPressureKPaGauge: 0 },
+    { segments: SEGMENTS },
+  );
+}
+
+/** Drain flow with the drain line taken off. */
+function lineOffFlow(hidden: Hidden, drainLPerH: number): number {
+  if (hidden.drainLine === 1) return drainLPerH;
+  const { situation } = hidden;
+  const restrictor = {
+    ...situation.unit.restrictor,
+    scale: (situation.unit.restrictor.scale ?? 1) / hidden.drainLine,
+  };
+  const point = openAt(
+    { ...hidden, situation: { ...situation, unit: { ...situation.unit, restrictor } } },
+    1,
+  );
+  return point.kind === "refused" ? 0 : point.concentrateLPerH;
+}
+
+/** What the tank and everything behind it show. */
+function behindTheElement(hidden: Hidden, open: FlowingPoint | undefined) {
+  const { unit, conditions } = hidden.situation;
+  const fullKPa = fullTankKPaGauge(hidden, open);
+  const { blendFraction: _, ...unblended } = unit;
+  const filled = filling(unblended, conditions, {
+    segments: SEGMENTS,
+    staticFeedKPaGauge: fullKPa / unit.shutOff.ratio,
+  });
+  const mean = filled.kind === "known" ? filled.value.meanMgPerL : (open?.permeateMgPerL ?? 0);
+  const product = unit.backLeakLPerHBar
+    ? 1.3 * (filled.kind === "known" ? filled.value.atShutOff.permeateMgPerL : mean)
+    : mean;
+  const [tank] = unit.tanks;
+  const fillingLPerH = open ? 0.7 * open.permeateLPerH : 0;
+  return {
+    fullKPa,
+    product,
+    gasL: tank ? gasAtLitres(unit, fullKPa) : 0.3,
+    drawOffL: tank
+      ? usableLitres(tank, { fullKPaGauge: fullKPa, minimumKPaGauge: WEAK_TAP_KPA }, unit.atmosphericKPa)
+      : 0,
+    outletLPerH: tank ? outletLPerH(unit, fullKPa) : Math.min(fillingLPerH, outletLPerH(unit, fullKPa)),
+  };
+}
+
+/** What every sign would show with perfect instruments of this unit: one run of the forward model. */
+export function trueValues(hidden: Hidden): Values {
+  const { unit, conditions } = hidden.situation;
+  const waste = openAt(hidden, 1);
+  const open = flowing(waste);
+  const throttled = flowing(openAt(hidden, 0.5));
+  const behind = behindTheElement(hidden, open);
+  const drain = waste.kind === "refused" ? 0 : waste.concentrateLPerH;
+  const backLeak = ((unit.backLeakLPerHBar ?? 0) * behind.fullKPa) / 100;
+  const idle = operatingPoint(unit, { ...conditions, tankPressureKPaGauge: 2000 }, { segments: SEGMENTS });
+  const idleDrain = unit.shutOff.stuckOpen && idle.kind !== "refused" ? idle.concentrateLPerH : 0;
+  const { tdsGain: gain, gaugeGain } = hidden;
+  const feed = conditions.feedMgPerL;
+  const blend = unit.blendFraction ?? 0;
+  const mixed = (share: number) => (1 - share) * behind.product + share * feed + (unit.addedMgPerL ?? 0);
+  const elementKPa = waste.kind === "refused" ? 0 : waste.elementPressureKPaGauge;
+  const afterFilter = afterFilterOf(hidden, waste);
+  const swapped = hidden.tubingSwapped;
+  const permeate = open?.permeateLPerH ?? 0;
+  const concentrateMgPerL = open?.concentrateMgPerL ?? feed;
+  const delivered = swapped ? concentrateMgPerL : mixed(blend);
+  return {
+    staticPressure: hidden.staticPressureKPaGauge * gaugeGain,
+    beforeFilterPressure: conditions.feedPressureKPaGauge * gaugeGain,
+    afterFilterPressure: afterFilter * gaugeGain,
+    elementPressure: elementKPa * gaugeGain,
+    temperature: conditions.temperatureC,
+    feedTds: feed * gain,
+    permeateTds: gain * (swapped ? concentrateMgPerL : (open?.permeateMgPerL ?? feed)),
+    permeateFlow: swapped ? drain : permeate,
+    drainFlow: swapped ? permeate : drain,
+    throttledFlow: throttled?.permeateLPerH ?? 0,
+    throttledTds: gain * (throttled?.permeateMgPerL ?? feed),
+    tankFullPressure: behind.fullKPa * gaugeGain,
+    drainTankFullFlow: idleDrain + backLeak,
+    drainFeedClosedFlow: backLeak,
+    gasL: behind.gasL,
+    drawOffL: behind.drawOffL,
+    outletFlow: behind.outletLPerH,
+    firstDrawTds: gain * delivered * hidden.firstDrawFactor,
+    deliveredTds: gain * delivered,
+    flushedTds: gain * delivered,
+    isolatedTds: gain * (swapped ? concentrateMgPerL : mixed(0)),
+    chlorineBefore: hidden.chlorineMgPerL,
+    chlorineAfter: hidden.chlorineMgPerL * hidden.carbonPass,
+    hardness: hidden.hardnessMgPerL,
+    tdsStandard: gain,
+    gaugeCheck: gaugeGain,
+    airCharge: unit.tanks[0]?.airChargeKPaGauge ?? 0,
+    drainLineOffFlow: swapped ? permeate : lineOffFlow(hidden, drain),
+    dailyLitres: hidden.dailyLitres,
+    tankValveShut: Number(hidden.tankValveShut),
+    tubingSwapped: Number(swapped),
+    lineKinked: Number(hidden.lineKinked),
+    waterAtAirValve: Number(hidden.diaphragmRuptured),
+    meterScaleWrong: Number(hidden.meterScaleWrong),
+    scaleSeen: Number(hidden.scaleSeen),
+    foulingSeen: Number(hidden.foulingSeen),
+    brineSealBad: Number(hidden.brineSealBad),
+    oRingBad: Number(hidden.oRingBad),
+  };
+}
+
+/** Between filters and what throttles behind them (a sticking shut-off, a booster). */
+function afterFilterOf(hidden: Hidden, waste: OperatingPoint): number {
+  const { unit, conditions } = hidden.situation;
+  if (waste.kind === "refused") return 0;
+  const filters = unit.cartridges.filter(
+    (cartridge) => cartridge.id !== "shutOff" && cartridge.id !== "kink",
+  );
+  let pressure = conditions.feedPressureKPaGauge;
+  for (const cartridge of filters)
+    pressure -= cartridge.dropKPa * (cartridge.clogging ?? 1) * (waste.feedLPerH / cartridge.atLPerH) ** 1.3;
+  return Math.max(0, pressure);
+}

@@ -1,0 +1,141 @@
+import { known, missing, type Outcome } from "@tapside/quantities";
+import type { KeptVisit, UnitFile } from "@tapside/records";
+import {
+  atmosphericPressureKPa,
+  type Element,
+  elementFromNameplate,
+  type Nameplate,
+  type Restrictor,
+  type Unit,
+  usualShutOffRatio,
+} from "@tapside/reverse-osmosis";
+import type { Scene } from "./scene.ts";
+import { signValue } from "./sign-value.ts";
+
+/** Clean pre-filters, kPa at L/h. Common practice, no source. */
+const CLEAN = { dropKPa: 10, atLPerH: 80 } as const;
+const USUAL_CHARGE_KPA = 55;
+/** Below the appliance's own minimum pressure: the charge that gives it most water. Common practice. */
+const BELOW_MINIMUM_KPA = 14;
+/** Delivered solids above the membrane's are right behind a remineraliser; how much it adds is rarely known. */
+const USUAL_ADDED_MG_PER_L = 30;
+const USUAL_BLEND = 0.1;
+
+interface Plates {
+  readonly plate: Nameplate;
+  readonly restrictor: Restrictor;
+  readonly baseline: Scene["baseline"];
+}
+
+/** A visit's readings as if they were a label. */
+function plateOfVisit(visit: KeptVisit, areaM2: number | undefined): Plates | undefined {
+  for (const phase of ["asLeft", "asFound"] as const) {
+    const slots = visit.readings[phase];
+    const permeateLPerH = signValue("permeateFlow", slots.permeateFlow);
+    const drain = signValue("drainFlow", slots.drainFlow);
+    const product = signValue("permeateTds", slots.permeateTds);
+    const feedMgPerL = signValue("feedTds", slots.feedTds ?? visit.readings.asFound.feedTds);
+    const temperatureC = signValue(
+      "feedTemperature",
+      slots.feedTemperature ?? visit.readings.asFound.feedTemperature,
+    );
+    if (!permeateLPerH || !drain || !product || !feedMgPerL || temperatureC === undefined) continue;
+    const after = signValue("afterFilterPressure", slots.afterFilterPressure);
+    const before = signValue("beforeFilterPressure", slots.beforeFilterPressure);
+    const lost = CLEAN.dropKPa * ((permeateLPerH + drain) / CLEAN.atLPerH) ** 1.3;
+    const pressureKPaGauge = after ?? (before === undefined ? undefined : before - lost);
+    if (!pressureKPaGauge) continue;
+    return {
+      plate: {
+        permeateLPerH,
+        rejectLPerH: drain,
+        rejection: 1 - product / feedMgPerL,
+        pressureKPaGauge,
+        temperatureC,
+        feedMgPerL,
+        ...(areaM2 && { areaM2 }),
+      },
+      restrictor: { kind: "rated", ratedLPerH: drain, ratedKPa: pressureKPaGauge },
+      baseline: "commissioned",
+    };
+  }
+  return undefined;
+}
+
+function plateOfLabel({ unit }: UnitFile): Plates | undefined {
+  const permeateLPerH = unit.ratedPermeateLPerH;
+  const pressureKPaGauge = unit.testPressureKPaGauge ?? 414;
+  if (!permeateLPerH || !unit.ratedRejectionPercent) return undefined;
+  const reject = unit.ratedRejectLPerH ?? 2 * permeateLPerH;
+  const measured = unit.restrictorLPerH && unit.restrictorAtKPaGauge;
+  return {
+    plate: {
+      permeateLPerH,
+      rejectLPerH: reject,
+      rejection: unit.ratedRejectionPercent / 100,
+      pressureKPaGauge,
+      temperatureC: unit.testTemperatureC ?? 25,
+      feedMgPerL: unit.testFeedMgPerL ?? 500,
+      ...(unit.membraneAreaM2 && { areaM2: unit.membraneAreaM2 }),
+    },
+    restrictor: measured
+      ? { kind: "rated", ratedLPerH: unit.restrictorLPerH!, ratedKPa: unit.restrictorAtKPaGauge! }
+      : { kind: "rated", ratedLPerH: reject, ratedKPa: pressureKPaGauge },
+    baseline: "label",
+  };
+}
+
+/** Readings of the hand-over that belongs to the element that is in now, else the label. */
+function platesOf(file: UnitFile, today: KeptVisit): Plates | undefined {
+  const element = file.parts.find((part) => part.role === "element" && !part.removedOn);
+  const since = (element?.fittedOn ?? "").slice(0, 10);
+  const handOver = file.visits.find(
+    (visit) =>
+      visit.id !== today.id &&
+      visit.kind === "commissioning" &&
+      (visit.startedAt ?? "").slice(0, 10) >= since,
+  );
+  const own = handOver && plateOfVisit(handOver, file.unit.membraneAreaM2);
+  return own ?? plateOfLabel(file);
+}
+
+/** The charge as it was last left, else as the appliances behind it need it. */
+function chargeOf(file: UnitFile, today: KeptVisit): number {
+  for (const visit of [...file.visits].reverse()) {
+    if (visit.id === today.id || (visit.startedAt ?? "") > (today.startedAt ?? "")) continue;
+    const left = signValue("airCharge", visit.readings.asLeft.airCharge ?? visit.readings.asFound.airCharge);
+    if (left !== undefined) return left;
+  }
+  const needs = file.appliances.map((one) => (one.minimumPressureKPaGauge ?? 0) - BELOW_MINIMUM_KPA);
+  return Math.max(USUAL_CHARGE_KPA, ...needs);
+}
+
+/** The unit of a record as physics: sound, clean, set as it was left. Missing: the label's fields that would be needed. */
+export function unitOfFile(
+  file: UnitFile,
+  today: KeptVisit,
+): Outcome<{ readonly unit: Unit; readonly baseline: Scene["baseline"] }> {
+  const plates = platesOf(file, today);
+  if (!plates) return missing("unit.ratedPermeateLPerH", "unit.ratedRejectionPercent");
+  const element = elementFromNameplate(plates.plate);
+  if (element.kind !== "known") return element;
+  return known({ unit: composed(file, today, element.value, plates.restrictor), baseline: plates.baseline });
+}
+
+function composed(file: UnitFile, today: KeptVisit, element: Element, restrictor: Restrictor): Unit {
+  const { unit, site } = file;
+  return {
+    cartridges: [{ id: "preFilters", ...CLEAN }],
+    elements: [element],
+    restrictor,
+    shutOff: { ratio: unit.shutOffRatio ?? usualShutOffRatio.middle },
+    tanks: unit.tankL ? [{ volumeL: unit.tankL, airChargeKPaGauge: chargeOf(file, today) }] : [],
+    atmosphericKPa: Math.max(60, atmosphericPressureKPa(site.altitudeM ?? 0)),
+    outletCartridges: [
+      { id: "postFilter", dropKPa: 25, atLPerH: 120 },
+      { id: "tap", dropKPa: 200, atLPerH: 240 },
+    ],
+    ...(unit.blendValve && { blendFraction: USUAL_BLEND }),
+    ...(unit.remineraliser && { addedMgPerL: USUAL_ADDED_MG_PER_L }),
+  };
+}

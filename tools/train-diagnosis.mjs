@@ -1,0 +1,14 @@
+// Trains the diagnosis network anew from simulated cases and writes its weights: `nice -n 10 node tools/train-diagnosis.mjs`.
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { runnerImport } from "vite";
+import { root } from "./ensure-ready.mjs";
+
+const { module } = await runnerImport(join(root, "tools/training/main.ts"), {
+  root,
+  configFile: false,
+  logLevel: "warn",
+});
+const [cases = 120_000, samples = 2_000_000] = process.argv.slice(2).map(Number);
+const text = module.trainedModule({ seed: 20_261_125, cases, samples }, console.log);
+writeFileSync(join(root, "packages/diagnosis/src/internal/weights.ts"), text);

@@ -1,0 +1,46 @@
+import { behaviourFingerprint } from "../../packages/diagnosis/src/fingerprint.ts";
+import { packNetwork, unpackNetwork } from "../../packages/diagnosis/src/internal/packed-network.ts";
+import { seededRandom } from "../../packages/diagnosis/src/random.ts";
+import { calibrate } from "./calibrate.ts";
+import { simulateDataset } from "./dataset.ts";
+import { drawTrainingCauses } from "./draw-causes.ts";
+import { train } from "./train.ts";
+
+export interface Plan {
+  readonly seed: number;
+  readonly cases: number;
+  readonly samples: number;
+}
+
+/** Simulates, trains, calibrates; gives the text of the weights' module. The same plan gives the same text. */
+export function trainedModule(plan: Plan, say: (line: string) => void): string {
+  const random = seededRandom(plan.seed);
+  const data = simulateDataset(plan.cases, random, drawTrainingCauses, (done) =>
+    say(`simulated ${done} of ${plan.cases}`),
+  );
+  const network = train(data, { samples: plan.samples, batch: 64, rate: 2e-3 }, random, (done, loss) =>
+    say(`trained ${done} of ${plan.samples}, loss ${loss.toFixed(4)}`),
+  );
+  const packed = packNetwork(network);
+  const held = simulateDataset(12_000, random, drawTrainingCauses, () => {});
+  const calibration = calibrate(unpackNetwork(packed), held, random);
+  say(`calibration ${JSON.stringify(calibration)}`);
+  return moduleText(packed, calibration);
+}
+
+function moduleText(packed: string, calibration: object): string {
+  const numbers = Object.entries(calibration).map(([name, value]) => `${name}: ${Number(value.toFixed(2))}`);
+  return `// Written by tools/train-diagnosis.mjs from simulated cases; not edited by hand.
+import type { Calibration } from "../engine.ts";
+import type { Network } from "../network.ts";
+import { unpackNetwork } from "./packed-network.ts";
+
+export const calibration: Calibration = { ${numbers.join(", ")} };
+
+export const fingerprint: readonly number[] = [${behaviourFingerprint().join(", ")}];
+
+export const network = (): Network => unpackNetwork(packed);
+
+const packed = "${packed}";
+`;
+}
