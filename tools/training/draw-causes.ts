@@ -10,19 +10,6 @@ export function drawTrainingCauses(random: Random): readonly CauseId[] {
   return drawPair(random, one);
 }
 
-/** Two causes by the catalogue's weights. */
-export const drawWeightedPair = (random: Random): readonly CauseId[] =>
-  drawPair(
-    random,
-    () =>
-      CAUSE_IDS[
-        drawIndex(
-          random,
-          CAUSE_IDS.map((id) => CAUSES[id].weight),
-        )
-      ]!,
-  );
-
 function drawPair(random: Random, one: () => CauseId): readonly CauseId[] {
   if (random() < 0.3) return OFTEN_TOGETHER[Math.floor(random() * OFTEN_TOGETHER.length)]!;
   for (;;) {
