@@ -6,6 +6,7 @@ import { rowCommand } from "./verbs/row-runner.ts";
 import type { RowVerb } from "./verbs/row-verb.ts";
 import { unitVerbs } from "./verbs/unit.ts";
 import { waterVerbs } from "./verbs/water.ts";
+import { waterAnalysisVerb } from "./verbs/water-analysis.ts";
 
 const rowExamples: Readonly<Record<string, readonly Example[]>> = {
   unit: [{ args: ["unit", "reference/small-ro-unit/operating_points.csv"], prints: "permeate_L_h" }],
@@ -23,6 +24,10 @@ const rowExamples: Readonly<Record<string, readonly Example[]>> = {
     { args: ["water", "degas", "reference/water-cases/degassing_open.csv"], prints: "pH_degassed" },
   ],
   "water split": [{ args: ["water", "split", "reference/water-cases/ro_open.csv"], prints: "perm_Ca" }],
+  "water complete": [
+    { args: ["water", "complete", "reference/water-cases/open.csv"], prints: "SI_calcite_90_p50" },
+  ],
+  "water suits": [{ args: ["water", "suits", "examples/larkmoor-appliances.csv"], prints: "blend_low" }],
   "water boil": [
     { args: ["water", "boil", "reference/water-cases/evaporation_open.csv"], prints: "water_kg_closed" },
   ],
@@ -40,4 +45,5 @@ export const VERBS: Readonly<Record<string, CommandVerb>> = Object.fromEntries([
   ["diagnose", diagnoseVerb] as const,
   ...rowCommands(unitVerbs),
   ...rowCommands(waterVerbs),
+  ["water analysis", waterAnalysisVerb] as const,
 ]);

@@ -9,6 +9,7 @@ export const KIND_IDS = Object.keys({
   site: 0,
   appliance: 0,
   limit: 0,
+  waterAnalysis: 0,
   point: 0,
   unit: 0,
   part: 0,

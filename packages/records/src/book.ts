@@ -33,4 +33,6 @@ export interface UnitFile {
   readonly openPoints: readonly Kept<Kinds["openPoint"]>[];
   /** Closed, or refused by a named person: they stay in the record. */
   readonly settledPoints: readonly Kept<Kinds["openPoint"]>[];
+  /** Analyses of the site's feed water, oldest first. */
+  readonly analyses?: readonly Kept<Kinds["waterAnalysis"]>[];
 }

@@ -101,6 +101,29 @@ export interface Appliance {
   readonly name: string;
   readonly type: ApplianceType;
   readonly minimumPressureKPaGauge?: number;
+  /** Hottest temperature its water meets; wetted steel and copper as the manual says. */
+  readonly hottestC?: number;
+  readonly steelGrade?: "304" | "316";
+  readonly copperOrBrass?: boolean;
+}
+
+/** One figure of a water analysis: a value or yearly mean, or a range, or both, in the unit as printed. */
+export interface AnalysisLine {
+  readonly name: string;
+  readonly unit: string;
+  readonly mean?: number;
+  readonly low?: number;
+  readonly high?: number;
+}
+
+/** A laboratory's analysis of a bottle, or a utility's yearly report, of a site's feed water. */
+export interface WaterAnalysisEntry {
+  readonly site: string;
+  readonly origin: "laboratory" | "utility";
+  readonly sampledOn?: string;
+  readonly bottleCode?: string;
+  readonly samplingPlace?: string;
+  readonly lines?: readonly AnalysisLine[];
 }
 
 export type LimitQuantity = "tds" | "hardness" | "alkalinity" | "chloride" | "chlorine" | "silica" | "pH";
@@ -334,6 +357,7 @@ export interface Kinds {
   readonly site: Site;
   readonly appliance: Appliance;
   readonly limit: Limit;
+  readonly waterAnalysis: WaterAnalysisEntry;
   readonly point: InstallationPoint;
   readonly unit: Unit;
   readonly part: Part;

@@ -20,6 +20,9 @@ export function unitFile(book: Book, unitId: string): UnitFile | undefined {
     visits: [...book.visit.values()].filter((visit) => visit.unit === unitId).sort(byStart),
     openPoints: all(book, "openPoint", (point) => point.unit === unitId && !isSettled(point)),
     settledPoints: all(book, "openPoint", (point) => point.unit === unitId && isSettled(point)),
+    analyses: all(book, "waterAnalysis", (one) => one.site === site.id).sort((a, b) =>
+      compare(a.sampledOn ?? "", b.sampledOn ?? ""),
+    ),
   };
 }
 

@@ -14,6 +14,7 @@ export function judgedFrom(file: UnitFile, visitId: string, standsOn: readonly s
     appliances: file.appliances,
     parts: file.parts,
     instruments: [...file.instruments.values()].sort((a, b) => (a.id < b.id ? -1 : 1)),
+    ...(file.analyses && file.analyses.length > 0 && { analyses: file.analyses }),
     visits: file.visits
       .slice(0, here + 1)
       .map((visit, i) =>

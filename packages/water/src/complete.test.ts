@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
 import type { WaterAnalysis } from "./analysis.ts";
-import { completeWater, type FieldReadings } from "./complete.ts";
+import { completeWater, type FieldReadings, LABORATORY_UNCERTAINTY } from "./complete.ts";
 import { seededUniform } from "./internal/seeded.ts";
 import { priorFromWaters, type RealWater, realWaters } from "./prior.ts";
 import { quantile } from "./quantile.ts";
@@ -11,7 +11,7 @@ import { calciteSaturationAt } from "./saturation-at.ts";
 /** Held-out truth: the open analyses of `reference/real-waters`, one source at a time. */
 const WATERS = realWaters();
 const SOURCES = ["Kwale-Kenya", "USGS-INL"] as const;
-const MOST_ROWS = process.env.TAPSIDE_DEPTH ? 1000 : 49;
+const MOST_ROWS = 1000;
 
 type Target = "Na" | "Cl" | "SO4" | "SI";
 const TARGETS: readonly Target[] = ["Na", "Cl", "SO4", "SI"];
@@ -40,6 +40,21 @@ const LADDER: readonly ((w: RealWater) => FieldReadings)[] = [
   (w) => ({ ...meters(w), hardnessMgPerLCaCO3: hardness(w), alkalinityMgPerLCaCO3: w.values.Alk! }),
 ];
 
+/** Steps of the ladder at which the 99 % binomial band about 90 % is asked for. */
+const INFORMED = [
+  ["conductivity, pH, temperature and hardness", 2],
+  ["alkalinity too", 3],
+] as const;
+/**
+ * Cells above their band (0.96 to 0.98 for 0.95): the Snake River Plain is more regular than the other sources let
+ * expect. Too wide is the honest side; narrowing them makes the Kwale intervals too narrow.
+ */
+const TOO_WIDE = [
+  ["USGS-INL", 2, "Na"],
+  ["USGS-INL", 3, "Cl"],
+  ["USGS-INL", 3, "SO4"],
+] as const;
+
 interface Judged {
   readonly covered: Record<Target, number>;
   readonly width: Record<Target, number>;
@@ -52,8 +67,9 @@ function judge(held: readonly RealWater[], others: readonly RealWater[], step: n
   const rows = held.map((water, i) => {
     const outcome = completeWater(LADDER[step]!(water), {
       random: seededUniform(i + 1),
-      samples: 80,
+      samples: 200,
       prior,
+      uncertainty: LABORATORY_UNCERTAINTY,
     });
     if (outcome.kind !== "known") throw new Error(JSON.stringify(outcome));
     return { water: truth(water), samples: outcome.value };
@@ -91,9 +107,14 @@ describe.each(SOURCES)("completion of %s from the other sources", (source) => {
   const steps = LADDER.map((_, step) => judge(held, others, step));
   const full = steps[LADDER.length - 1]!;
 
-  it("is never too sure: coverage of Na, Cl, SO4 and SI above the lower end of the 99 % binomial band", () => {
-    const lower = 0.9 - 2.576 * Math.sqrt((0.9 * 0.1) / held.length);
-    for (const target of TARGETS) expect(full.covered[target], target).toBeGreaterThanOrEqual(lower);
+  it.each(INFORMED)("covers Na, Cl, SO4 and SI at 90 °C as stated, with %s", (_, step) => {
+    const half = 2.576 * Math.sqrt((0.9 * 0.1) / held.length);
+    for (const target of TARGETS) {
+      const covered = steps[step]!.covered[target];
+      expect(covered, `${target} lower`).toBeGreaterThanOrEqual(0.9 - half);
+      const wide = TOO_WIDE.some((cell) => cell.join() === [source, step, target].join());
+      expect(covered, `${target} upper`).toBeLessThanOrEqual(wide ? 0.99 : 0.9 + half);
+    }
   });
   it("beats the prior alone in the interval score", () => {
     for (const target of TARGETS) expect(full.score[target], target).toBeLessThan(steps[0]!.score[target]);

@@ -31,10 +31,25 @@ export interface FieldReadings {
   /** Dissolved solids by evaporation (sum of ions with bicarbonate halved), not a meter's scale. */
   readonly tdsMgPerL?: number;
   readonly ions?: IonsMgPerL;
+  /** Relative standard uncertainty of a named figure that is known worse, such as a yearly mean with its range. */
+  readonly spread?: Readonly<Record<string, number>>;
 }
 
-/** Relative (pH, °C: absolute) standard uncertainties taken for the readings. */
-export const READING_UNCERTAINTY = {
+/** Standard uncertainties taken for readings: relative; of pH and °C absolute. */
+export interface ReadingUncertainty {
+  readonly ion: number;
+  readonly alkalinity: number;
+  readonly hardness: number;
+  readonly conductivity: number;
+  readonly tds: number;
+  readonly pH: number;
+  readonly temperatureC: number;
+  /** Of ln(cations/anions) in a sound analysis; conductivity's holds model and meter. */
+  readonly chargeBalance: number;
+}
+
+/** Readings with test kits and meters at a tap (common practice, no source). */
+export const READING_UNCERTAINTY: ReadingUncertainty = {
   ion: 0.04,
   alkalinity: 0.04,
   hardness: 0.04,
@@ -42,37 +57,51 @@ export const READING_UNCERTAINTY = {
   tds: 0.1,
   pH: 0.06,
   temperatureC: 0.3,
-  /** Of ln(cations/anions) in a sound analysis; conductivity's holds model and meter. */
-  chargeBalance: 0.04,
-} as const;
+  chargeBalance: 0.045,
+};
+
+/** Figures of one laboratory's analysis: what stands beside them in the same report was measured on the same bottle. */
+export const LABORATORY_UNCERTAINTY: ReadingUncertainty = {
+  ion: 0.01,
+  alkalinity: 0.01,
+  hardness: 0.01,
+  conductivity: 0.07,
+  tds: 0.1,
+  pH: 0.045,
+  temperatureC: 0.1,
+  chargeBalance: 0.045,
+};
 
 export interface CompletionOptions {
   /** Uniform numbers in [0, 1), seeded by the caller. */
   readonly random: () => number;
   readonly samples?: number;
   readonly prior?: readonly PriorComponent[];
+  /** By default what test kits and meters leave. */
+  readonly uncertainty?: ReadingUncertainty;
 }
 
-function fieldObservations(readings: FieldReadings): Observation[] {
-  const u = READING_UNCERTAINTY;
+function fieldObservations(readings: FieldReadings, u: ReadingUncertainty): Observation[] {
+  const wide = (name: string, sd: number) => Math.hypot(sd, readings.spread?.[name] ?? 0);
   const out: Observation[] = [chargeBalance(u.chargeBalance)];
   const { hardnessMgPerLCaCO3: hardness, ec25UsPerCm: ec, tdsMgPerL: tds } = readings;
-  if (hardness !== undefined) out.push(hardnessSeen(Math.max(hardness, 0.05), u.hardness));
-  if (ec !== undefined) out.push(conductivitySeen(Math.max(ec, 0.5), u.conductivity));
-  if (tds !== undefined) out.push(tdsSeen(Math.max(tds, 0.5), u.tds));
+  if (hardness !== undefined)
+    out.push(hardnessSeen(Math.max(hardness, 0.05), wide("hardnessMgPerLCaCO3", u.hardness)));
+  if (ec !== undefined) out.push(conductivitySeen(Math.max(ec, 0.5), wide("ec25UsPerCm", u.conductivity)));
+  if (tds !== undefined) out.push(tdsSeen(Math.max(tds, 0.5), wide("tdsMgPerL", u.tds)));
   const put = (id: CoordinateId, value: number | undefined, sd: number) => {
     const at = coordinate(id, value);
     if (at !== undefined) out.push(seen(id, at, sd));
   };
-  put("temperatureC", readings.temperatureC, u.temperatureC);
-  put("pH", readings.pH, u.pH);
-  put("Alk", readings.alkalinityMgPerLCaCO3, u.alkalinity);
-  for (const id of CONSTITUENTS) put(id, readings.ions?.[id], u.ion);
+  put("temperatureC", readings.temperatureC, wide("temperatureC", u.temperatureC));
+  put("pH", readings.pH, wide("pH", u.pH));
+  put("Alk", readings.alkalinityMgPerLCaCO3, wide("alkalinityMgPerLCaCO3", u.alkalinity));
+  for (const id of CONSTITUENTS) put(id, readings.ions?.[id], wide(id, u.ion));
   return out;
 }
 
 function badReading(readings: FieldReadings): string | undefined {
-  const { ions, ...rest } = readings;
+  const { ions, spread: _, ...rest } = readings;
   for (const [name, value] of Object.entries({ ...rest, ...ions })) {
     if (value === undefined) continue;
     if (!Number.isFinite(value) || (value < 0 && name !== "alkalinityMgPerLCaCO3")) return name;
@@ -97,7 +126,7 @@ function waterAt(y: Float64Array, readings: FieldReadings): WaterAnalysis {
 }
 
 /** Exponent on the evidence for a bell: real waters are not bells, so one reading must not rule a source out. */
-const TRUST_IN_BELLS = 0.4;
+const TRUST_IN_BELLS = 0.1;
 
 interface Bell {
   readonly component: PriorComponent;
@@ -152,7 +181,7 @@ export function completeWater(
 ): Outcome<readonly WaterAnalysis[]> {
   const bad = badReading(readings);
   if (bad !== undefined) return refused("not-a-reading", { reading: bad });
-  const observations = fieldObservations(readings);
+  const observations = fieldObservations(readings, options.uncertainty ?? READING_UNCERTAINTY);
   const bells = bellsOf(options.prior ?? realWaterPrior(), observations);
   const normal = normalFrom(options.random);
   const count = options.samples ?? 400;

@@ -12,12 +12,14 @@ export {
   chargeImbalancePercent,
   type UnitSuspicion,
 } from "./analysis-quality.ts";
+export { type ApplianceMake, publishedNeeds } from "./appliance-needs.ts";
 export { type BoiledDown, type Boiling, boilDown } from "./boil.ts";
 export { linearFactor, naturalWaterFactor20, naturalWaterFactor25 } from "./compensation.ts";
 export {
   type CompletionOptions,
   completeWater,
   type FieldReadings,
+  LABORATORY_UNCERTAINTY,
   READING_UNCERTAINTY,
 } from "./complete.ts";
 export { conductivity, conductivityAt25, limitingConductivity } from "./conductivity.ts";
@@ -49,26 +51,48 @@ export {
   larsonBuswellC400,
   simplifiedSaturationPh,
 } from "./langelier.ts";
+export { middleWater } from "./middle-water.ts";
 export { blend, type MixPart, mix } from "./mix.ts";
 export { mostTellingReadings, type TellingReading } from "./most-telling.ts";
 export { type PrecipitationPotential, precipitationPotential } from "./precipitation.ts";
 export { type PriorComponent, priorFromWaters, type RealWater, realWaterPrior, realWaters } from "./prior.ts";
 export {
   COFFEE_LIMITS,
-  COPPER_BRAZING_LIMITS,
-  STEAM_LIMITS,
   type SteelGrade,
   steelChlorideLimit,
 } from "./published-limits.ts";
 export { quantile } from "./quantile.ts";
+export { type Remineralised, remineralise } from "./remineralise.ts";
+export { type ReportedId, reportedAmount, reportedId } from "./reported-amount.ts";
+export {
+  type ReportedWater,
+  type ReportLine,
+  type ReportQuality,
+  type ReportSuspicion,
+  readingsOfReport,
+  readReport,
+  reportQuality,
+} from "./reported-water.ts";
 export { calciteSaturationAt } from "./saturation-at.ts";
+export {
+  INDEX_MODEL_SPREAD,
+  type ScaleBandPoint,
+  type ScalePoint,
+  scaleBand,
+  scaleCurve,
+} from "./scale-curve.ts";
 export { type SilicaForm, silicaSolubility } from "./silica-solubility.ts";
 export { speciate, speciateConserved } from "./speciate.ts";
 export { type Rejections, type SplitStreams, splitStream } from "./split.ts";
+export { type HistoryPoint, type HistoryStep, stepsInHistory } from "./steps-in-history.ts";
 export {
   type BlendAnswer,
+  type BlendOptions,
+  blendedStream,
   blendRange,
+  type Dosed,
   type LimitAnswer,
+  type LimitOnBlend,
   type PropertyId,
   suits,
   type WaterLimit,

@@ -4,13 +4,39 @@ import type { WaterLimit } from "./suits.ts";
 const COFFEE = "Specialty Coffee Association of America, brewing-water standard";
 
 /**
- * Water for brewing coffee. Dissolved solids (75–250 mg/L on a 442 scale) are left to the meter's own scale.
+ * Water for brewing coffee: dissolved solids on the 442 scale, calcium hardness, pH, no chlorine (nothing found by a
+ * test of 0.02 mg/L steps). Its targets of 40 mg/L alkalinity and 10 mg/L sodium are wishes without limits and left out.
  *
  * Source: Specialty Coffee Association of America, water standards page. Range: brewing. Error: a matter of taste.
  */
 export const COFFEE_LIMITS: readonly WaterLimit[] = [
+  { property: "tds442", low: 75, high: 250, unit: "ppm 442", source: COFFEE },
   { property: "calciumHardness", low: 17, high: 85, unit: "mg/L CaCO3", source: COFFEE },
   { property: "pH", low: 6.5, high: 7.5, unit: "pH", source: COFFEE },
+  { property: "totalChlorine", high: 0.02, unit: "mg/L", source: COFFEE },
+];
+
+/**
+ * Low-mineral water on copper and brass: hardly any minerals and free CO2 together. The advice is to keep copper away
+ * from permeate and to avoid brass; the figure that says "permeate-like" is ours.
+ *
+ * Source: American Society of Plumbing Engineers, Pipeline, expert answer on materials for RO water; 100 µS/cm and
+ * pH 6.5 common practice, no source (pH 6.5 is also the lower secondary level of 40 CFR 143.3).
+ * Range: guidance. Error: copper release also rises with bicarbonate (Edwards, Schock, Meyer 1996); no index tells it.
+ */
+export const COPPER_LIMITS: readonly WaterLimit[] = [
+  {
+    property: "conductivity25",
+    low: 100,
+    unit: "µS/cm",
+    source: "ASPE Pipeline, materials for RO water (100 µS/cm: common practice)",
+  },
+  { property: "pH", low: 6.5, unit: "pH", source: "40 CFR 143.3 secondary level" },
+];
+
+/** Silica above which scaling on heated plates rises. Common practice: a plate heat-exchanger maker's table. */
+export const SILICA_LIMITS: readonly WaterLimit[] = [
+  { property: "silica", high: 150, unit: "mg/L", source: "plate heat-exchanger table (common practice)" },
 ];
 
 /** Free CO2 above which copper brazing suffers. Common practice: a plate heat-exchanger maker's table. */

@@ -1,5 +1,7 @@
+import { known, mapOutcome } from "@tapside/quantities";
 import { describe, expect, it } from "vitest";
-import type { IonsMgPerL } from "./analysis.ts";
+import type { ConservedWater, IonsMgPerL } from "./analysis.ts";
+import { remineralise } from "./remineralise.ts";
 import { speciate } from "./speciate.ts";
 import { blendRange, suits, type WaterLimit } from "./suits.ts";
 import type { Water } from "./water.ts";
@@ -46,6 +48,29 @@ describe("blend that suits all", () => {
   it("names a limit no blend keeps", () => {
     const outcome = blendRange(feed, permeate, [limit("chloride", undefined, 2)]);
     expect(outcome).toMatchObject({ value: { kind: "none", broken: [{ property: "chloride" }] } });
+  });
+});
+
+describe("what a blend passes on its way", () => {
+  it("a calcite contactor after the valve lifts pH and hardness at every blend", () => {
+    const limits = [limit("pH", 6.8, 9), limit("hardness", 20, 120)];
+    const plain = blendRange(permeate, permeate, limits);
+    const after = (water: ConservedWater) =>
+      mapOutcome(remineralise(water, 0.8), (done) => known(done.water));
+    const treated = blendRange(permeate, permeate, limits, { after });
+    expect(plain).toMatchObject({ value: { kind: "none" } });
+    expect(treated).toMatchObject({ value: { kind: "range", lowFeedFraction: 0, highFeedFraction: 1 } });
+  });
+  it("chlorine is a mass balance: 1 mg/L in the feed and none in permeate keep 0.1 up to a tenth", () => {
+    const outcome = blendRange(feed, permeate, [limit("totalChlorine", undefined, 0.1)], {
+      totalChlorineMgPerL: 1,
+      permeateChlorineMgPerL: 0,
+    });
+    expect(outcome).toMatchObject({ value: { byLimit: [{ kept: [0, 0.1] }] } });
+  });
+  it("chlorine that was not read is not judged", () => {
+    const outcome = suits([feed], [limit("totalChlorine", undefined, 0.1)]);
+    expect(outcome).toMatchObject({ value: [{ answer: "cannot-tell" }] });
   });
 });
 

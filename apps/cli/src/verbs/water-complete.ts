@@ -5,6 +5,7 @@ import {
   calciteSaturationAt,
   completeWater,
   type FieldReadings,
+  LABORATORY_UNCERTAINTY,
   quantile,
   seededUniform,
   type WaterAnalysis,
@@ -78,8 +79,13 @@ export const waterCompleteVerb: RowVerb = {
   columns: QUANTITIES.flatMap((quantity) => LEVELS.map(([level]) => `${quantity}_${level}`)),
   row: (input) =>
     mapOutcome(readingsOf(input), (readings) =>
-      mapOutcome(completeWater(readings, { random: seededUniform(SEED), samples: SAMPLES }), (samples) =>
-        known(intervals(samples)),
+      mapOutcome(
+        completeWater(readings, {
+          random: seededUniform(SEED),
+          samples: SAMPLES,
+          uncertainty: LABORATORY_UNCERTAINTY,
+        }),
+        (samples) => known(intervals(samples)),
       ),
     ),
 };

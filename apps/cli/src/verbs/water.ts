@@ -6,6 +6,7 @@ import { waterHeatVerb } from "./water-heat.ts";
 import { waterMixVerb } from "./water-mix.ts";
 import { waterOpenVerb } from "./water-open.ts";
 import { waterSplitVerb } from "./water-split.ts";
+import { waterSuitsVerb } from "./water-suits.ts";
 
 /** Verbs about water by the words that call them. */
 export const waterVerbs: Readonly<Record<string, RowVerb>> = {
@@ -16,4 +17,5 @@ export const waterVerbs: Readonly<Record<string, RowVerb>> = {
   "water split": waterSplitVerb,
   "water boil": waterBoilVerb,
   "water complete": waterCompleteVerb,
+  "water suits": waterSuitsVerb,
 };

@@ -25,6 +25,12 @@ export const refusedWaters: Readonly<Record<string, Said>> = {
   "gas-pressure-out-of-range": ({ co2Atm }) => `CO₂ of ${co2Atm} atm must lie above 0, up to 1.`,
   "nothing-to-mix": "There is nothing to mix: no volume was given.",
   "too-few-samples": ({ samples, least }) => `${samples} samples are too few: ${least} are needed.`,
+  "appliance-use-unknown": ({ use }) => `"${use}" is no use known here: coffee, steam, hot or cold.`,
+  "approach-out-of-range": ({ approach }) =>
+    `The approach to saturation, ${approach}, must lie between 0 and 1.`,
+  "report-unit-unknown": ({ quantity, unit }) => `${quantity}: "${unit}" is no unit known for it.`,
+  "report-figure-below-zero": ({ quantity }) => `${quantity} is below zero in the report.`,
+  "report-range-reversed": ({ quantity }) => `${quantity}: the range begins above its end.`,
   "beyond-steel-grade": ({ grade, temperatureC }) =>
     `No chloride limit is published for ${grade} at ${temperatureC} °C.`,
 };
