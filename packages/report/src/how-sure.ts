@@ -32,7 +32,7 @@ export function howSure(
     {
       kind: "list",
       title: titles.assumed,
-      items: assessment.assumed.map((one) => record.assumption(one)),
+      items: record.assumptions(assessment.assumed),
     },
     { kind: "paragraph", text: words.localCode, quiet: true },
   ];

@@ -118,5 +118,6 @@ export interface RecordWords {
   scale(scale: string): string;
   nothingSeen(step: string): string;
   instrument(name: string, unit: string, scale: string, checked: string, afterVisit: boolean): string;
-  assumption(assumption: Assumption): string;
+  /** One line for each origin. */
+  assumptions(assumed: readonly Assumption[]): readonly string[];
 }

@@ -232,6 +232,8 @@ export const instrumentSpecs: readonly FieldSpec[] = [
       ["flow", "Volume and time"],
       ["chlorine", "Chlorine"],
       ["hardness", "Hardness"],
+      ["kit", "Chloride, silica"],
+      ["pH", "pH"],
       ["meter", "Water meter"],
     ],
   },

@@ -1,36 +1,40 @@
+import type { Assumption } from "@tapside/assessment";
 import { plainNumber } from "../plain-number.ts";
 import type { RecordWords } from "../record-words.ts";
 
 const joined = (parts: readonly string[], by = ", ") => parts.filter(Boolean).join(by);
 
 const ORIGINS = {
-  unit: "the unit's record",
-  settings: "your settings",
-  house: "default, no published source",
+  unit: "From the unit's record",
+  settings: "From your settings",
+  house: "Defaults, no published source",
 } as const;
 
 const ASSUMED: Readonly<Record<string, string>> = {
-  shutOffRatio: "Shut-off closes at this share of the feed pressure",
-  cleanFilterDrop: "Drop of clean pre-filters at 80 L/h",
-  cleanFilterDropU: "known to",
-  usualCharge: "Air charge where none was found",
-  nameplateFlow: "A nameplate's flow is good to",
-  nameplateSalt: "A nameplate's salt passage is good to",
-  knownFlow: "Flow of an element seen before, from visit to visit",
-  knownSalt: "Salt passage of an element seen before",
-  restrictor: "Flow restrictor",
-  feedWanders: "Feed solids since they were last read",
-  filling: "Filling time",
-  tankVolume: "Tank volume",
-  cup: "Measuring cup",
-  stopwatch: "Stopwatch, start and stop",
-  flowReading: "A flow expected, as it will be read",
-  solidsReading: "Dissolved solids expected, as they will be read",
-  gauge: "A pressure expected, as it will be read",
+  shutOffRatio: "shut-off closes at this share of the feed pressure",
+  cleanFilterDrop: "drop of clean pre-filters at 80 L/h",
+  cleanFilterDropU: "that drop",
+  usualCharge: "air charge where none was found",
+  nameplateFlow: "a nameplate's flow is good to",
+  nameplateSalt: "a nameplate's salt passage is good to",
+  knownFlow: "flow of an element seen before, from visit to visit",
+  knownSalt: "salt passage of an element seen before",
+  restrictor: "flow restrictor",
+  feedWanders: "feed solids since they were last read",
+  filling: "filling time",
+  tankVolume: "tank volume",
+  cup: "measuring cup",
+  stopwatch: "stopwatch, start and stop",
+  flowReading: "a flow expected, as it will be read",
+  solidsReading: "dissolved solids expected, as they will be read",
+  gauge: "a pressure expected, as it will be read",
 };
 
 const OPTIONAL = { keep: "keeps the unit", takeOut: "wants it taken out", undecided: "not decided" } as const;
 const TANK = { full: "full, drain silent", filling: "filling", unknown: "not known" } as const;
+
+const assumption = ({ id, value, unit }: Assumption): string =>
+  `${ASSUMED[id] ?? id} ${unit === "%" ? "± " : ""}${plainNumber(value)} ${unit}`.trimEnd();
 
 /** The printed record in English. */
 export const record: RecordWords = {
@@ -62,7 +66,7 @@ export const record: RecordWords = {
     notRead: "Not read",
     instruments: "Instruments",
     sources: "Sources of limits",
-    assumed: "Taken for granted where nothing was read, one standard deviation where it is a percentage",
+    assumed: "Taken for granted where nothing was read (percentages: one standard deviation)",
     life: "Life of this element",
   },
   life: { salt: "salt", flow: "flow", fresh: "new", today: "this visit" },
@@ -145,7 +149,9 @@ export const record: RecordWords = {
   nothingSeen: (step) => `nothing seen, step ${step}`,
   instrument: (name, unit, scale, checked, afterVisit) =>
     `${joined([`${name}: ${unit}`, scale && `scale ${scale}`])}; last checked ${checked || "not known"}${afterVisit ? ", after this visit" : ""}`,
-  assumption: ({ id, value, unit, origin }) =>
-    `${ASSUMED[id] ?? id} ${unit === "%" ? "± " : ""}${plainNumber(value)} ${unit}`.trimEnd() +
-    `: ${ORIGINS[origin]}`,
+  assumptions: (assumed) =>
+    (Object.keys(ORIGINS) as (keyof typeof ORIGINS)[]).flatMap((origin) => {
+      const own = assumed.filter((one) => one.origin === origin);
+      return own.length === 0 ? [] : [`${ORIGINS[origin]}: ${own.map(assumption).join("; ")}`];
+    }),
 };
