@@ -1,4 +1,4 @@
-import { CAUSE_IDS, CAUSES, type CauseId } from "../../packages/diagnosis/src/causes.ts";
+import { CAUSE_IDS, type CauseId } from "../../packages/diagnosis/src/causes.ts";
 import { canMeet, OFTEN_TOGETHER } from "../../packages/diagnosis/src/pairs.ts";
 import { drawIndex, type Random } from "../../packages/diagnosis/src/random.ts";
 import { TRAINING_SHARES } from "../../packages/diagnosis/src/training-shares.ts";
