@@ -2,6 +2,7 @@ import { CAUSE_IDS, type CauseId } from "./causes.ts";
 import { type DonorBank, nearness, takenMask } from "./donors.ts";
 import type { Engine } from "./engine.ts";
 import { MEASURED_COUNT, measuredFeatures } from "./features.ts";
+import { type Outlook, settledBits } from "./information.ts";
 import { type Assumed, type Posterior, posterior, usualAssumed } from "./posterior.ts";
 import type { Readings } from "./signs.ts";
 import {
@@ -47,17 +48,6 @@ function isPossible(id: TestId, bank: DonorBank, readings: Readings, hour: Hour)
   if (hour.notAgain?.includes(id) || bank.expected.scene.impossible?.includes(id)) return false;
   if (test.tool && hour.tools && !hour.tools.includes(test.tool)) return false;
   return test.signs.some((sign) => readings[sign] === undefined);
-}
-
-/** Bits left open, over causes as shares of all that is present. */
-function openBits(result: Posterior): number {
-  const total = 1 + result.two;
-  let bits = 0;
-  for (let i = 0; i < K; i++) {
-    const p = result.present[i]! / total;
-    if (p > 1e-9) bits -= p * Math.log2(p);
-  }
-  return bits;
 }
 
 interface Weighted {
@@ -114,13 +104,16 @@ function pick(donors: readonly Weighted[], count: number): readonly Weighted[] {
   return [...picked].map(([donor, weight]) => ({ readings: donor.readings, weight }));
 }
 
-const OUTCOMES = 12;
+/** Every test is tried on a few outcomes, the most promising on more. */
+const FEW = 5;
+const MANY = 14;
+const PROMISING = 8;
 
 /**
  * Every test that can be done, the most information per minute first. Tests of one set-up are weighed together: what is prepared once
  * serves them all.
  *
- * Formula: bits = H(now) − E[H(after)], outcomes from simulated visits to this unit, weighed by their likeness to the readings taken
+ * Formula: bits of `settledBits` a minute, outcomes from simulated visits to this unit, weighed by their likeness to the readings taken
  * Source: choosing the measurement of least expected entropy: de Kleer and Williams, Diagnosing multiple faults (1987).
  * Range: one step ahead.
  * Error: the outcomes are samples: close proposals may change places.
@@ -133,15 +126,31 @@ export function nextTests(
   assumed: Assumed = usualAssumed,
 ): readonly TestProposal[] {
   const now = posterior(engine, bank.expected, readings, assumed);
-  const open = openBits(now);
-  const outcomes = pick(alike(bank, now, readings), OUTCOMES);
-  const proposals = TEST_IDS.filter((id) => isPossible(id, bank, readings, hour)).map((test) => {
-    const bits = open - expectedOpen(engine, bank, readings, { test, outcomes, assumed });
-    const { setUp } = TESTS[test] as Test;
-    return { test, bits: Math.max(0, bits), minutes: minutesOf(test, hour), ...(setUp && { setUp }) };
-  });
-  return [...proposals].sort((a, b) => worth(b, proposals, hour) - worth(a, proposals, hour));
+  const near = alike(bank, now, readings);
+  const propose = (tests: readonly TestId[], count: number) => {
+    const outcomes = pick(near, count);
+    return tests.map((test): TestProposal => {
+      const bits = settledBits(now.present, outlooks(engine, bank, readings, { test, outcomes, assumed }));
+      const { setUp } = TESTS[test] as Test;
+      return { test, bits: Math.max(0, bits), minutes: minutesOf(test, hour), ...(setUp && { setUp }) };
+    });
+  };
+  const rough = ranked(
+    propose(
+      TEST_IDS.filter((id) => isPossible(id, bank, readings, hour)),
+      FEW,
+    ),
+    hour,
+  );
+  const better = propose(
+    rough.slice(0, PROMISING).map(({ test }) => test),
+    MANY,
+  );
+  return [...ranked(better, hour), ...rough.slice(PROMISING)];
 }
+
+const ranked = (proposals: readonly TestProposal[], hour: Hour): readonly TestProposal[] =>
+  [...proposals].sort((a, b) => worth(b, proposals, hour) - worth(a, proposals, hour));
 
 interface Trying {
   readonly test: TestId;
@@ -149,13 +158,13 @@ interface Trying {
   readonly assumed: Assumed;
 }
 
-function expectedOpen(engine: Engine, bank: DonorBank, readings: Readings, trying: Trying): number {
+function outlooks(engine: Engine, bank: DonorBank, readings: Readings, trying: Trying): readonly Outlook[] {
   const { signs } = TESTS[trying.test];
-  return trying.outcomes.reduce((sum, outcome) => {
+  return trying.outcomes.map((outcome) => {
     const shown = Object.fromEntries(signs.map((sign) => [sign, readings[sign] ?? outcome.readings[sign]]));
     const after = posterior(engine, bank.expected, { ...readings, ...shown }, trying.assumed);
-    return sum + outcome.weight * openBits(after);
-  }, 0);
+    return { weight: outcome.weight, odds: after.present };
+  });
 }
 
 /** Bits a minute; a set-up is shared with the best other test that needs it. */

@@ -34,24 +34,38 @@ export interface Posterior {
   readonly present: Float64Array;
 }
 
+/** Pairs that can meet, as `a * K + b` with a < b. */
+const PAIRS = Int16Array.from(
+  Array.from({ length: K * K }, (_, at) => at).filter((at) => Math.floor(at / K) < at % K && CAN_MEET[at]),
+);
+
+const FIRST = PAIRS.map((at) => Math.floor(at / K));
+const SECOND = PAIRS.map((at) => at % K);
+
+/** What is added to a cause's score: training shares out, frequencies in. */
+function shiftOf(assumed: Assumed): Float64Array {
+  return Float64Array.from(CAUSE_IDS, (_, i) =>
+    assumed.considered && !assumed.considered[i]
+      ? Number.NEGATIVE_INFINITY
+      : Math.log(assumed.frequencies[i]! / (TRAINING_SHARES[i]! / trainedTotal)),
+  );
+}
+
+const shifts = new WeakMap<Assumed, Float64Array>();
+
 /** From the network's scores to probabilities: training shares divided out, frequencies put in. */
 export function posteriorOf(engine: Engine, inputs: Float32Array, assumed: Assumed): Posterior {
   run(engine.network, inputs, engine.room);
   const { out } = engine.room;
   const { calibration } = engine;
-  const shift = CAUSE_IDS.map((_, i) =>
-    assumed.considered && !assumed.considered[i]
-      ? Number.NEGATIVE_INFINITY
-      : Math.log(assumed.frequencies[i]! / (TRAINING_SHARES[i]! / trainedTotal)),
-  );
-  const single = softmax(K, (i) => out[i]! / calibration.single + shift[i]!);
-  const pairs = softmax(K * K, (at) => {
-    const a = Math.floor(at / K);
-    const b = at % K;
-    if (a >= b || !CAN_MEET[at]) return Number.NEGATIVE_INFINITY;
-    return (out[K + a]! + out[K + b]!) / calibration.pair + shift[a]! + shift[b]!;
-  });
-  const two = assumed.two > 0 ? logistic(gateScore(out[2 * K]! / calibration.two, assumed.two)) : 0;
+  const shift = shifts.get(assumed) ?? shiftOf(assumed);
+  shifts.set(assumed, shift);
+  const single = new Float64Array(K);
+  for (let i = 0; i < K; i++) single[i] = out[i]! / calibration.single + shift[i]!;
+  softmax(single);
+  if (assumed.two === 0) return { single, pairs: new Float64Array(K * K), two: 0, present: single };
+  const pairs = pairShares(out, calibration.pair, shift);
+  const two = logistic(gateScore(out[2 * K]! / calibration.two, assumed.two));
   return { single, pairs, two, present: presence(single, pairs, two) };
 }
 
@@ -59,31 +73,42 @@ const logit = (p: number) => Math.log(p / (1 - p));
 const logistic = (x: number) => 1 / (1 + Math.exp(-x));
 const gateScore = (score: number, expected: number) => score + logit(expected) - logit(TWO_CAUSES.trained);
 
-function softmax(n: number, score: (i: number) => number): Float64Array {
-  const result = new Float64Array(n);
-  let most = Number.NEGATIVE_INFINITY;
-  for (let i = 0; i < n; i++) {
-    result[i] = score(i);
-    most = Math.max(most, result[i]!);
-  }
+/** Of every pair that can meet: the two scores together, as a share of all pairs. */
+function pairShares(out: Float32Array, divisor: number, shift: Float64Array): Float64Array {
+  const half = new Float64Array(K);
+  for (let i = 0; i < K; i++) half[i] = out[K + i]! / divisor + shift[i]!;
+  softmax(half);
+  const pairs = new Float64Array(K * K);
   let sum = 0;
-  for (let i = 0; i < n; i++) {
-    result[i] = Math.exp(result[i]! - most);
-    sum += result[i]!;
+  for (let i = 0; i < PAIRS.length; i++) {
+    const share = half[FIRST[i]!]! * half[SECOND[i]!]!;
+    pairs[PAIRS[i]!] = share;
+    sum += share;
   }
-  for (let i = 0; i < n; i++) result[i] = result[i]! / sum;
-  return result;
+  if (sum > 0) for (let i = 0; i < PAIRS.length; i++) pairs[PAIRS[i]!] = pairs[PAIRS[i]!]! / sum;
+  return pairs;
+}
+
+/** In place. */
+function softmax(values: Float64Array): void {
+  let most = Number.NEGATIVE_INFINITY;
+  for (let i = 0; i < values.length; i++) most = Math.max(most, values[i]!);
+  let sum = 0;
+  for (let i = 0; i < values.length; i++) {
+    values[i] = Math.exp(values[i]! - most);
+    sum += values[i]!;
+  }
+  for (let i = 0; i < values.length; i++) values[i] = values[i]! / sum;
 }
 
 function presence(single: Float64Array, pairs: Float64Array, two: number): Float64Array {
-  const present = single.map((p) => (1 - two) * p);
-  if (two === 0) return present;
-  for (let a = 0; a < K; a++)
-    for (let b = a + 1; b < K; b++) {
-      const share = two * pairs[a * K + b]!;
-      present[a] = present[a]! + share;
-      present[b] = present[b]! + share;
-    }
+  const present = new Float64Array(K);
+  for (let i = 0; i < K; i++) present[i] = (1 - two) * single[i]!;
+  for (let i = 0; i < PAIRS.length; i++) {
+    const share = two * pairs[PAIRS[i]!]!;
+    present[FIRST[i]!] = present[FIRST[i]!]! + share;
+    present[SECOND[i]!] = present[SECOND[i]!]! + share;
+  }
   return present;
 }
 

@@ -1,4 +1,5 @@
 import type { CauseId } from "./causes.ts";
+import { leastExpectedTime } from "./least-expected-time.ts";
 import type { Odds } from "./odds.ts";
 import { type CautionId, type PartId, REPAIRS } from "./repairs.ts";
 import type { TestId } from "./test-catalogue.ts";
@@ -44,8 +45,7 @@ function inOrder(steps: readonly RepairStep[]): readonly RepairStep[] {
   return done;
 }
 
-/** Minutes over probability: the order of least expected time. Source: Kalagnanam and Henrion, arXiv 1304.2362. */
-const cost = (step: RepairStep): number => (step.minutes + 1) / Math.max(step.probability, 1e-6);
+const cost = (step: RepairStep): number => leastExpectedTime(step.minutes + 1, step.probability);
 
 /** What to put right, in which order, with which parts and cautions, and what to measure again. */
 export function repairPlan(odds: Odds): RepairPlan {

@@ -1,3 +1,4 @@
+import { brier } from "./brier.ts";
 import { CAUSE_IDS, CAUSES, type CauseId } from "./causes.ts";
 import { donorBank } from "./donors.ts";
 import type { Engine } from "./engine.ts";
@@ -54,8 +55,6 @@ export interface OddsScore {
   readonly recall: Readonly<Partial<Record<CauseId, Share>>>;
 }
 
-const K = CAUSE_IDS.length;
-
 /** Everything that can be read at this unit. */
 export function allReadings(one: SimulatedCase): Readings {
   if (one.scene.unit.booster) return one.readings;
@@ -82,7 +81,7 @@ function scoreOf(judged: readonly Judged[]): OddsScore {
     sum.repair += Number(sameRepair(CAUSE_IDS[first]!, CAUSE_IDS[truth]!));
     sum.sure += Number(p[first]! >= 0.9);
     sum.sureRight += p[first]! >= 0.9 ? right : 0;
-    for (let k = 0; k < K; k++) sum.brier += (p[k]! - Number(k === truth)) ** 2;
+    sum.brier += brier(p, truth);
     sum.log -= Math.log(Math.max(1e-12, p[truth]!));
     const bin = bins[Math.min(9, Math.floor(p[first]! * 10))]!;
     bin.said += p[first]!;
