@@ -16,7 +16,8 @@ module.exports = {
     standsOn("diagnosis", ["quantities", "water", "reverse-osmosis", "records"]),
     standsOn("pictures", ["quantities"]),
     standsOn("words", ["quantities", "records", "assessment"]),
-    standsOn("report", ["quantities", "records", "assessment", "pictures", "words"]),
+    standsOn("book", ["quantities", "records", "assessment"]),
+    standsOn("report", ["quantities", "records", "assessment", "pictures", "words", "book"]),
     {
       name: "packages-are-platform-free",
       severity: "error",

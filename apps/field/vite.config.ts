@@ -13,7 +13,7 @@ export default defineConfig({
     VitePWA({
       registerType: "prompt",
       injectRegister: false,
-      includeAssets: ["icon.svg"],
+      includeAssets: ["icon.svg", "icon-192.png", "icon-512.png", "icon-maskable-512.png"],
       manifest: {
         name: "Tapside",
         short_name: "Tapside",
@@ -22,10 +22,15 @@ export default defineConfig({
         start_url: "./",
         background_color: "#F4F5F0",
         theme_color: "#F4F5F0",
-        icons: [{ src: "icon.svg", sizes: "any", type: "image/svg+xml", purpose: "any" }],
+        icons: [
+          { src: "icon.svg", sizes: "any", type: "image/svg+xml", purpose: "any" },
+          { src: "icon-192.png", sizes: "192x192", type: "image/png", purpose: "any" },
+          { src: "icon-512.png", sizes: "512x512", type: "image/png", purpose: "any" },
+          { src: "icon-maskable-512.png", sizes: "512x512", type: "image/png", purpose: "maskable" },
+        ],
       },
       workbox: {
-        globPatterns: ["**/*.{js,css,html,svg,woff2,ttf,otf,json,wasm}"],
+        globPatterns: ["**/*.{js,css,html,svg,woff2,ttf,otf,json,wasm,txt}"],
         maximumFileSizeToCacheInBytes: 8 * 1024 * 1024,
         navigateFallback: "index.html",
       },

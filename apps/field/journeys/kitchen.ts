@@ -7,7 +7,7 @@ export async function fill(phone: Phone, label: string | RegExp, text: string) {
   await entry.blur();
 }
 
-async function choose(phone: Phone, label: string, option: string) {
+export async function choose(phone: Phone, label: string, option: string) {
   await phone.page.getByLabel(label, { exact: true }).first().selectOption({ label: option });
 }
 
@@ -68,6 +68,8 @@ export async function setUpKitchen(phone: Phone) {
   await fill(phone, "Appliance", "Combi oven");
   await fill(phone, /Minimum pressure/, "20");
   await page.getByRole("button", { name: "Add a limit from its label" }).click();
+  await choose(phone, "Limit of", "Dissolved solids");
+  await choose(phone, "Scale, for dissolved solids", "442");
   await fill(phone, "At most", "100");
   await page.getByRole("link", { name: "Back" }).last().click();
   await page.getByRole("link", { name: /^Unit/ }).click();

@@ -4,6 +4,7 @@ import { useHashLocation } from "wouter/use-hash-location";
 import { ApplianceScreen } from "./screens/appliance.tsx";
 import { BookScreen } from "./screens/book.tsx";
 import { InstrumentScreen, InstrumentsScreen } from "./screens/instruments.tsx";
+import { ModelScreen, ModelsScreen } from "./screens/models.tsx";
 import { MoreScreen } from "./screens/more.tsx";
 import { NewVersion } from "./screens/new-version.tsx";
 import { PartScreen } from "./screens/part.tsx";
@@ -17,6 +18,14 @@ import { bookWords as words } from "./words/book.ts";
 const VisitRoutes = lazy(() =>
   import("./visit/routes.tsx").then((module) => ({ default: module.VisitRoutes })),
 );
+
+const OfficeRoutes = lazy(() =>
+  import("./screens/office-routes.tsx").then((module) => ({ default: module.OfficeRoutes })),
+);
+
+/** Places whose screens come with `OfficeRoutes`. */
+const OFFICE =
+  /^\/(?:day|scan|s|list|stickers|chain|point|site\/[^/]+\/owner|part\/[^/]+\/move|unit\/[^/]+\/(?:at|due|photos|plan|move|sticker|claim))(?:\/|$)/;
 
 const OWN = "tapside";
 const DEMO = "tapside-demo";
@@ -56,9 +65,14 @@ export function App() {
             <Route path="/appliance/:id">{({ id }) => <ApplianceScreen id={id} key={id} />}</Route>
             <Route path="/instruments" component={InstrumentsScreen} />
             <Route path="/instrument/:id">{({ id }) => <InstrumentScreen id={id} key={id} />}</Route>
+            <Route path="/models" component={ModelsScreen} />
+            <Route path="/model/:id">{({ id }) => <ModelScreen id={id} key={id} />}</Route>
             <Route path="/settings" component={SettingsScreen} />
             <Route path="/more">
               <MoreScreen onDemo={turnToDemo} onOwn={turnToOwn} isDemo={name === DEMO} />
+            </Route>
+            <Route path={OFFICE}>
+              <OfficeRoutes />
             </Route>
             <Route>
               <VisitRoutes />

@@ -99,12 +99,21 @@ export function nameplateAsReadings(file: UnitFile): Outcome<StandardReadings> {
   const product = feed * (1 - unit.ratedRejectionPercent! / 100);
   return known({
     permeateLPerH: { value: permeate, u: RATING_RELATIVE.flow * permeate },
-    drainLPerH: { value: unit.ratedRejectLPerH ?? (permeate * 0.85) / 0.15, u: 0 },
+    drainLPerH: {
+      value: unit.ratedRejectLPerH ?? rejectByRecovery(permeate, unit.ratedRecoveryPercent),
+      u: 0,
+    },
     membranePressureKPaGauge: { value: unit.testPressureKPaGauge!, u: 0 },
     temperatureC: { value: unit.testTemperatureC!, u: 0 },
     feedMgPerL: { value: feed, u: 0 },
     permeateMgPerL: { value: product, u: RATING_RELATIVE.salt * product },
   });
+}
+
+/** Drain flow where the plate gives recovery instead; 15 % is common practice where it gives neither. */
+function rejectByRecovery(permeateLPerH: number, recoveryPercent = 15): number {
+  const share = recoveryPercent > 0 && recoveryPercent < 100 ? recoveryPercent / 100 : 0.15;
+  return (permeateLPerH * (1 - share)) / share;
 }
 
 const fitted = remember((plate: Nameplate) => elementFromNameplate(plate), 50);

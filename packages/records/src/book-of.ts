@@ -18,6 +18,11 @@ export const KIND_IDS = Object.keys({
   openPoint: 0,
   serviceRecord: 0,
   settings: 0,
+  ownership: 0,
+  model: 0,
+  move: 0,
+  plan: 0,
+  meterCheck: 0,
 } satisfies Record<KindId, 0>) as readonly KindId[];
 
 type Shelf = Map<string, Kept<Kinds[KindId]>>;

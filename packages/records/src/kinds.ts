@@ -91,6 +91,20 @@ export interface Site {
   readonly askPhone?: string;
   readonly timeZone?: string;
   readonly notes?: string;
+  /** Name of the chain or district the site belongs to; its sites have codes. */
+  readonly chain?: string;
+  readonly address?: string;
+  readonly key?: string;
+  readonly hours?: string;
+}
+
+/** Who owns a site from a day on. What was before that day belongs to the owner before. */
+export interface Ownership {
+  readonly site: string;
+  readonly owner: string;
+  readonly since: string;
+  /** True when this owner may see what was before. */
+  readonly seesEarlier?: boolean;
 }
 
 export type ApplianceType = "combiOven" | "steamer" | "coffee" | "ice" | "dishwasher" | "dispenser" | "other";
@@ -105,6 +119,17 @@ export interface Appliance {
   readonly hottestC?: number;
   readonly steelGrade?: "304" | "316";
   readonly copperOrBrass?: boolean;
+  /** An appliance type of the book, whose limits count for this one too. */
+  readonly model?: string;
+}
+
+/** A type of appliance: its limits and minimum pressure are set once, with source and date, and count for all of its kind. */
+export interface ApplianceModel {
+  readonly name: string;
+  readonly type: ApplianceType;
+  readonly minimumPressureKPaGauge?: number;
+  readonly source?: string;
+  readonly sourceDate?: string;
 }
 
 /** One figure of a water analysis: a value or yearly mean, or a range, or both, in the unit as printed. */
@@ -128,7 +153,7 @@ export interface WaterAnalysisEntry {
 
 export type LimitQuantity = "tds" | "hardness" | "alkalinity" | "chloride" | "chlorine" | "silica" | "pH";
 
-/** One limit from an appliance's label; a child record of the appliance. */
+/** One limit from an appliance's label; a child record of the appliance, or of an appliance type. */
 export interface Limit {
   readonly appliance: string;
   readonly quantity: LimitQuantity;
@@ -146,6 +171,43 @@ export interface InstallationPoint {
   readonly name: string;
   readonly where?: string;
   readonly bypassFitted?: boolean;
+  /** Hash of the photo that shows where it hangs. */
+  readonly photo?: string;
+  readonly isolationValve?: string;
+  readonly drain?: string;
+}
+
+export type MoveWhy = "fitted" | "moved" | "swapped" | "lent" | "back" | "store" | "removed";
+
+/** A unit came to a point, or left for the store (no point), on a day. */
+export interface Move {
+  readonly unit: string;
+  readonly from?: string;
+  readonly to?: string;
+  readonly on: string;
+  readonly why: MoveWhy;
+  /** For a loan: the day it should be back. */
+  readonly until?: string;
+}
+
+/** A visit planned for a day. */
+export interface Plan {
+  readonly unit: string;
+  /** ISO date. */
+  readonly on: string;
+  /** "06:30". */
+  readonly at?: string;
+  readonly reason?: string;
+}
+
+/** One reading of a known standard in the morning: it covers the readings of that instrument on that day. */
+export interface MeterCheck {
+  readonly instrument: string;
+  /** ISO 8601 instant. */
+  readonly at: string;
+  readonly standard: number;
+  readonly read: number;
+  readonly unit: string;
 }
 
 export interface Unit {
@@ -157,6 +219,8 @@ export interface Unit {
   readonly ratedPermeateLPerH?: number;
   readonly ratedRejectLPerH?: number;
   readonly ratedRejectionPercent?: number;
+  /** Recovery on the plate, where it gives this instead of a drain flow. */
+  readonly ratedRecoveryPercent?: number;
   readonly testPressureKPaGauge?: number;
   readonly testTemperatureC?: number;
   readonly testFeedMgPerL?: number;
@@ -174,6 +238,8 @@ export interface Unit {
   readonly remineraliser?: boolean;
   readonly blendValve?: boolean;
   readonly temperatureForm?: string;
+  /** Short code of the QR sticker on the box. */
+  readonly sticker?: string;
 }
 
 export type PartRole =
@@ -366,6 +432,11 @@ export interface Kinds {
   readonly openPoint: OpenPoint;
   readonly serviceRecord: ServiceRecordEntry;
   readonly settings: Settings;
+  readonly ownership: Ownership;
+  readonly model: ApplianceModel;
+  readonly move: Move;
+  readonly plan: Plan;
+  readonly meterCheck: MeterCheck;
 }
 
 export type KindId = keyof Kinds;

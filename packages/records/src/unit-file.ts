@@ -1,5 +1,5 @@
 import type { Book, Kept, UnitFile } from "./book.ts";
-import type { KindId, Kinds } from "./kinds.ts";
+import type { Kinds } from "./kinds.ts";
 
 /**
  * Everything that bears on one unit, or undefined when the book has no such unit. A site or point that is
@@ -15,12 +15,12 @@ export function unitFile(book: Book, unitId: string): UnitFile | undefined {
     point,
     unit,
     appliances: appliancesAt(book, point.id),
-    parts: all(book, "part", (part) => part.unit === unitId).sort(byPlace),
+    parts: [...children(book.part, "unit", unitId)].sort(byPlace),
     instruments: book.instrument,
-    visits: [...book.visit.values()].filter((visit) => visit.unit === unitId).sort(byStart),
-    openPoints: all(book, "openPoint", (point) => point.unit === unitId && !isSettled(point)),
-    settledPoints: all(book, "openPoint", (point) => point.unit === unitId && isSettled(point)),
-    analyses: all(book, "waterAnalysis", (one) => one.site === site.id).sort((a, b) =>
+    visits: [...children(book.visit, "unit", unitId)].sort(byStart),
+    openPoints: children(book.openPoint, "unit", unitId).filter((point) => !isSettled(point)),
+    settledPoints: children(book.openPoint, "unit", unitId).filter(isSettled),
+    analyses: [...children(book.waterAnalysis, "site", site.id)].sort((a, b) =>
       compare(a.sampledOn ?? "", b.sampledOn ?? ""),
     ),
   };
@@ -30,22 +30,59 @@ const isSettled = (point: Kept<Kinds["openPoint"]>): boolean =>
   Boolean(point.closedVisit || point.closedOn || point.refusedBy);
 
 function appliancesAt(book: Book, point: string): UnitFile["appliances"] {
-  return all(book, "appliance", (appliance) => appliance.point === point && point !== "").map(
-    (appliance) => ({
-      ...appliance,
-      limits: all(book, "limit", (limit) => limit.appliance === appliance.id),
-    }),
-  );
+  if (point === "") return [];
+  return children(book.appliance, "point", point).map((appliance) => withModel(book, appliance));
 }
 
-/** Records of a kind that fit, by id, so that two books with the same content give the same order. */
-function all<K extends Exclude<KindId, "visit">>(
-  book: Book,
-  kind: K,
-  fits: (kept: Kept<Kinds[K]>) => boolean,
+/** An appliance with its own limits, then those of its type that it does not set itself. */
+function withModel(book: Book, appliance: Kept<Kinds["appliance"]>): UnitFile["appliances"][number] {
+  const model = book.model.get(appliance.model ?? "");
+  const own = children(book.limit, "appliance", appliance.id);
+  const shared = model
+    ? children(book.limit, "appliance", model.id)
+        .filter((limit) => !own.some((one) => one.quantity === limit.quantity))
+        .map((limit) => ({ ...sourceOf(model), ...limit }))
+    : [];
+  const pressure = appliance.minimumPressureKPaGauge ?? model?.minimumPressureKPaGauge;
+  return {
+    ...appliance,
+    ...(pressure !== undefined && { minimumPressureKPaGauge: pressure }),
+    limits: [...own, ...shared],
+  };
+}
+
+const sourceOf = ({ source, sourceDate }: Kept<Kinds["model"]>) => ({
+  ...(source !== undefined && { source }),
+  ...(sourceDate !== undefined && { sourceDate }),
+});
+
+/** Children by parent, for shelves already looked through: a shelf never changes, a new one takes its place. */
+const grouped = new WeakMap<object, ReadonlyMap<string, readonly { readonly id: string }[]>>();
+
+/** The records of a shelf under one parent, by id, so that two books with the same content give the same order. */
+function children<T extends { readonly id: string }>(
+  shelf: ReadonlyMap<string, T>,
+  parent: keyof T & string,
+  id: string,
+): readonly T[] {
+  const groups = grouped.get(shelf) ?? groupsOf(shelf, parent);
+  grouped.set(shelf, groups);
+  return (groups.get(id) ?? []) as readonly T[];
+}
+
+function groupsOf<T extends { readonly id: string }>(
+  shelf: ReadonlyMap<string, T>,
+  parent: keyof T & string,
 ) {
-  const shelf = book[kind] as ReadonlyMap<string, Kept<Kinds[K]>>;
-  return [...shelf.values()].filter(fits).sort((a, b) => compare(a.id, b.id));
+  const groups = new Map<string, T[]>();
+  for (const kept of shelf.values()) {
+    const key = String(kept[parent] ?? "");
+    const group = groups.get(key);
+    if (group) group.push(kept);
+    else groups.set(key, [kept]);
+  }
+  for (const group of groups.values()) group.sort((a, b) => compare(a.id, b.id));
+  return groups;
 }
 
 const compare = (a: string | number, b: string | number): number => (a < b ? -1 : a > b ? 1 : 0);

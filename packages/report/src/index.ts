@@ -8,3 +8,4 @@ export type {
   WaterLine,
 } from "./block.ts";
 export { buildRecord, type RecordRequest } from "./build-record.ts";
+export { buildClaim } from "./claim.ts";

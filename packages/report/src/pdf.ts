@@ -1,6 +1,7 @@
 import { type Messages, messagesIn } from "@tapside/words";
 import PDFDocument from "pdfkit";
 import type { Block, CellMark, RecordContent } from "./block.ts";
+import { joined } from "./internal/joined.ts";
 import { drawMark, drawValve } from "./internal/pdf-marks.ts";
 import {
   artifact,
@@ -68,16 +69,6 @@ function blank(content: RecordContent, fonts: PdfFonts): Doc {
   doc.registerFont("regular", fonts.regular as unknown as ArrayBuffer);
   doc.registerFont("bold", fonts.bold as unknown as ArrayBuffer);
   return doc;
-}
-
-function joined(chunks: readonly Uint8Array[]): Uint8Array {
-  const all = new Uint8Array(chunks.reduce((sum, chunk) => sum + chunk.length, 0));
-  let at = 0;
-  for (const chunk of chunks) {
-    all.set(chunk, at);
-    at += chunk.length;
-  }
-  return all;
 }
 
 function head(doc: Doc, body: Structure, content: RecordContent) {

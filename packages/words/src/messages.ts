@@ -41,6 +41,13 @@ export interface Messages {
   taskTitle(taskId: string): string;
   taskWhy(task: Task, decimalSign?: DecimalSign): string;
   caution(cautionId: string): string;
+  /** Why somebody has to come: "carbon cartridge, by litres". */
+  dueReason(reason: {
+    readonly why: string;
+    readonly role?: string;
+    readonly code?: string;
+    readonly detail?: string;
+  }): string;
   /** "feed TDS", from a slot or record field id. */
   missingName(id: string): string;
   /** "cannot tell, because … is missing". */

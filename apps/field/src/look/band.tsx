@@ -6,6 +6,8 @@ interface BandProps {
   readonly tint?: boolean;
   /** What follows is of another kind. */
   readonly heavy?: boolean;
+  /** Cannot be moved: a block stands at its left edge. */
+  readonly fixed?: boolean;
   /** Leaves the gutter for the line of water. */
   readonly water?: boolean;
   readonly id?: string;
@@ -13,11 +15,13 @@ interface BandProps {
 }
 
 /** A full-width row; the whole of it is the target when it can be pressed. */
-export function Band({ press, tint, heavy, water, id, children }: BandProps) {
-  const className = ["band", tint && "tint", heavy && "heavy", water && "water"].filter(Boolean).join(" ");
+export function Band({ press, tint, heavy, fixed, water, id, children }: BandProps) {
+  const className = ["band", tint && "tint", heavy && "heavy", fixed && "cannot-move", water && "water"]
+    .filter(Boolean)
+    .join(" ");
   if (press) {
     return (
-      <Pressable press={{ label: "", ...press }} className={className}>
+      <Pressable press={{ label: "", ...press }} className={className} id={id}>
         {children}
       </Pressable>
     );

@@ -1,9 +1,14 @@
-import { checkValue, type KindId } from "@tapside/records";
-import { type ReactNode, useId } from "react";
+import type { KindId } from "@tapside/records";
+import type { ReactNode } from "react";
+import type { LiveBook } from "../store/open-book.ts";
 import { useBook } from "../store/use-book.ts";
-import { bookWords as words } from "../words/book.ts";
+import { ChoiceField, type Choices } from "./fields/choice-field.tsx";
+import { DateField } from "./fields/date-field.tsx";
+import { SetField } from "./fields/set-field.tsx";
+import { TextField } from "./fields/text-field.tsx";
+import { TimeField } from "./fields/time-field.tsx";
 import { NumberEntry } from "./number-entry.tsx";
-import { useDraft } from "./use-draft.ts";
+import type { DraftStore } from "./use-draft.ts";
 
 interface SpecBase {
   readonly field: string;
@@ -14,17 +19,22 @@ interface SpecBase {
 export type FieldSpec = SpecBase &
   (
     | { readonly kind: "text"; readonly required?: boolean }
-    | { readonly kind: "date" }
+    | { readonly kind: "date"; readonly toCome?: boolean }
+    | { readonly kind: "time" }
     | {
         readonly kind: "number";
         readonly baseUnit: string;
         readonly units: readonly string[];
         readonly range?: readonly [number, number];
+        /** What holds while it is blank, in the base unit. */
+        readonly otherwise?: number;
       }
-    | { readonly kind: "choice"; readonly choices: readonly (readonly [value: string, label: string])[] }
+    | { readonly kind: "choice"; readonly choices: Choices; readonly ask?: string }
     | { readonly kind: "flag" }
-    | { readonly kind: "set"; readonly choices: readonly (readonly [value: string, label: string])[] }
+    | { readonly kind: "set"; readonly choices: Choices }
   );
+
+type Kept = string | number | boolean | null | readonly string[];
 
 interface FormProps {
   readonly kind: KindId;
@@ -35,9 +45,8 @@ interface FormProps {
 /** Entries of one record. Each is kept the moment it is left; there is nothing to save. */
 export function Form({ kind, id, specs }: FormProps) {
   const { live, snapshot } = useBook();
-  const decimalSign = snapshot.book.settings.get("settings")?.decimalSign ?? ".";
-  const write = (field: string, value: string | number | boolean | null | readonly string[]) =>
-    void live.write(kind, id, { [field]: value });
+  const settings = snapshot.book.settings.get("settings");
+  const decimalSign = settings?.decimalSign ?? ".";
   return (
     <>
       {specs.map((spec) => (
@@ -46,48 +55,74 @@ export function Form({ kind, id, specs }: FormProps) {
           spec={spec}
           value={live.field(id, spec.field)}
           decimalSign={decimalSign}
-          write={write}
+          firstUnit={firstUnit(live, spec, settings?.pressureUnit)}
+          store={draftStore(live, id, spec.field)}
+          keep={(value) => void live.write(kind, id, { [spec.field]: value })}
+          keepUnit={(unit) => rememberUnit(live, spec.field, unit)}
         />
       ))}
     </>
   );
 }
 
+/** What was typed and refused waits beside its record, outside of undo and of what is sent. */
+const draftStore = (live: LiveBook, record: string, field: string): DraftStore => ({
+  load: () => {
+    const raw = live.field(`draft:${record}`, field);
+    return typeof raw === "string" ? raw : undefined;
+  },
+  keep: (raw) => void keepDraft(live, record, field, raw),
+});
+
+/** Text that no book could keep is not kept as a draft either; it stands on the screen with the reason. */
+const keepDraft = (live: LiveBook, record: string, field: string, raw: string | null) =>
+  live.write("draft", `draft:${record}`, { [field]: raw }, { undoable: false }).catch(() => undefined);
+
+const PREFERENCES = "preferences";
+
+const rememberUnit = (live: LiveBook, field: string, unit: string) =>
+  void live.write("draft", PREFERENCES, { [`unit:${field}`]: unit }, { undoable: false });
+
+/** The unit last used for this entry, else the pressure unit of the settings, else the first on offer. */
+function firstUnit(live: LiveBook, spec: FieldSpec, pressureUnit: string | undefined): string {
+  if (spec.kind !== "number") return "";
+  const asked = [live.field(PREFERENCES, `unit:${spec.field}`), pressureUnit];
+  return String(asked.find((unit) => spec.units.includes(String(unit))) ?? spec.units[0] ?? spec.baseUnit);
+}
+
 interface EntryProps {
   readonly spec: FieldSpec;
   readonly value: unknown;
   readonly decimalSign: string;
-  readonly write: (field: string, value: string | number | boolean | null | readonly string[]) => void;
+  readonly firstUnit: string;
+  readonly store: DraftStore;
+  readonly keep: (value: Kept) => void;
+  readonly keepUnit: (unit: string) => void;
 }
 
-function Entry({ spec, value, decimalSign, write }: EntryProps): ReactNode {
-  const keep = (next: string | number | boolean | null | readonly string[]) => write(spec.field, next);
+function Entry({ spec, value, decimalSign, firstUnit, store, keep, keepUnit }: EntryProps): ReactNode {
+  const shared = { label: spec.label, onChange: keep };
   switch (spec.kind) {
     case "text":
-      return (
-        <TextField
-          label={spec.label}
-          value={asText(value)}
-          required={spec.required ?? false}
-          onChange={keep}
-        />
-      );
+      return <TextField {...shared} value={asText(value)} required={spec.required ?? false} store={store} />;
     case "date":
-      return <DateField label={spec.label} value={asText(value)} onChange={keep} />;
+      return <DateField {...shared} value={asText(value)} toCome={spec.toCome ?? false} store={store} />;
+    case "time":
+      return <TimeField {...shared} value={asText(value)} />;
     case "number":
       return (
         <NumberEntry
-          label={spec.label}
+          {...shared}
+          spec={spec}
           value={typeof value === "number" ? value : undefined}
-          baseUnit={spec.baseUnit}
-          units={spec.units}
+          firstUnit={firstUnit}
           decimalSign={decimalSign}
-          {...(spec.range && { range: spec.range })}
-          onChange={keep}
+          store={store}
+          onUnit={keepUnit}
         />
       );
     case "choice":
-      return <ChoiceField label={spec.label} value={asText(value)} choices={spec.choices} onChange={keep} />;
+      return <ChoiceField {...shared} value={asText(value)} choices={spec.choices} ask={spec.ask} />;
     case "flag":
       return (
         <button
@@ -100,157 +135,9 @@ function Entry({ spec, value, decimalSign, write }: EntryProps): ReactNode {
         </button>
       );
     case "set":
-      return <SetField label={spec.label} value={asSet(value)} choices={spec.choices} onChange={keep} />;
+      return <SetField {...shared} value={asSet(value)} choices={spec.choices} />;
   }
 }
 
 const asText = (value: unknown) => (typeof value === "string" ? value : "");
 const asSet = (value: unknown): readonly string[] => (Array.isArray(value) ? (value as string[]) : []);
-
-function TextField({
-  label,
-  value,
-  required,
-  onChange,
-}: {
-  label: string;
-  value: string;
-  required: boolean;
-  onChange: (text: string | null) => void;
-}) {
-  const id = useId();
-  const draft = useDraft(value, (kept) => kept);
-  const text = draft.raw.trim();
-  const refusal = checkValue(draft.raw).kind === "known" ? "" : words.unkeepable;
-  const problem = refusal || (required && text === "" ? words.nameNeeded : "");
-  const keep = () => {
-    if (problem !== "" || !draft.touched) return;
-    draft.take(text);
-    onChange(text === "" ? null : text);
-  };
-  return (
-    <div className="band entry">
-      <label htmlFor={id}>{label}</label>
-      <input
-        id={id}
-        value={draft.raw}
-        autoComplete="off"
-        aria-invalid={problem !== ""}
-        aria-describedby={`${id}-problem`}
-        onChange={(event) => draft.type(event.target.value)}
-        onBlur={keep}
-      />
-      <p id={`${id}-problem`} role="status">
-        {problem ? <span className="problem">{problem}</span> : null}
-      </p>
-    </div>
-  );
-}
-
-function DateField({
-  label,
-  value,
-  onChange,
-}: {
-  label: string;
-  value: string;
-  onChange: (text: string | null) => void;
-}) {
-  const id = useId();
-  const draft = useDraft(value, (kept) => kept);
-  const keep = (input: HTMLInputElement) => {
-    if (input.validity.badInput) return draft.refuse(words.noSuchDay);
-    if (!draft.touched) return draft.refuse("");
-    if (draft.raw > today()) return draft.refuse(words.dayToCome);
-    if (draft.raw !== "" && draft.raw < EARLIEST) return draft.refuse(words.dayTooOld);
-    draft.take(draft.raw);
-    onChange(draft.raw || null);
-  };
-  return (
-    <div className="band entry">
-      <label htmlFor={id}>{label}</label>
-      <input
-        id={id}
-        type="date"
-        value={draft.raw}
-        aria-invalid={draft.problem !== ""}
-        aria-describedby={`${id}-problem`}
-        onChange={(event) => draft.type(event.target.value)}
-        onBlur={(event) => keep(event.target)}
-      />
-      <p id={`${id}-problem`} role="status">
-        {draft.problem ? <span className="problem">{draft.problem}</span> : null}
-      </p>
-    </div>
-  );
-}
-
-/** No part of a unit in service is older. */
-const EARLIEST = "1980-01-01";
-
-/** The day on this phone's own calendar. */
-function today(): string {
-  const now = new Date();
-  const two = (n: number) => String(n).padStart(2, "0");
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-}
-
-type Choices = readonly (readonly [value: string, label: string])[];
-
-function ChoiceField({
-  label,
-  value,
-  choices,
-  onChange,
-}: {
-  label: string;
-  value: string;
-  choices: Choices;
-  onChange: (text: string | null) => void;
-}) {
-  const id = useId();
-  return (
-    <div className="band entry">
-      <label htmlFor={id}>{label}</label>
-      <select id={id} value={value} onChange={(event) => onChange(event.target.value || null)}>
-        <option value="">–</option>
-        {choices.map(([option, text]) => (
-          <option key={option} value={option}>
-            {text}
-          </option>
-        ))}
-      </select>
-    </div>
-  );
-}
-
-function SetField({
-  label,
-  value,
-  choices,
-  onChange,
-}: {
-  label: string;
-  value: readonly string[];
-  choices: Choices;
-  onChange: (set: readonly string[]) => void;
-}) {
-  const turn = (one: string) =>
-    onChange(value.includes(one) ? value.filter((other) => other !== one) : [...value, one]);
-  return (
-    <fieldset className="set">
-      <legend className="band">{label}</legend>
-      {choices.map(([one, text]) => (
-        <button
-          type="button"
-          key={one}
-          className="choice"
-          aria-pressed={value.includes(one)}
-          onClick={() => turn(one)}
-        >
-          {text}
-        </button>
-      ))}
-    </fieldset>
-  );
-}

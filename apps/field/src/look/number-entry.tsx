@@ -1,61 +1,52 @@
 import { convert, known, type Outcome, parseReading } from "@tapside/quantities";
 import { useId, useState } from "react";
 import { sayWhyNot } from "../words/say-why-not.ts";
-import { useDraft } from "./use-draft.ts";
+import { setupWords as words } from "../words/setup.ts";
+import { type DraftStore, useDraft, useTryAgain } from "./use-draft.ts";
 
 interface NumberEntryProps {
   readonly label: string;
   /** Kept value in `baseUnit`; undefined when blank. */
   readonly value: number | undefined;
-  readonly baseUnit: string;
-  /** Units offered; the first is shown. */
-  readonly units: readonly string[];
-  readonly range?: readonly [low: number, high: number];
-  readonly decimalSign?: string;
+  readonly spec: {
+    readonly baseUnit: string;
+    /** Units offered. */
+    readonly units: readonly string[];
+    readonly range?: readonly [low: number, high: number];
+    readonly otherwise?: number;
+  };
+  readonly firstUnit: string;
+  readonly decimalSign: string;
+  readonly store: DraftStore;
   readonly onChange: (value: number | null) => void;
+  readonly onUnit: (unit: string) => void;
 }
 
 /**
  * A number of the set-up: typed text stays as typed, its value is kept in the base unit. What cannot be a number, or
  * lies outside what the thing can be, is refused by a sentence at a fixed place and nothing is lost.
  */
-export function NumberEntry({
-  label,
-  value,
-  baseUnit,
-  units,
-  range,
-  decimalSign = ".",
-  onChange,
-}: NumberEntryProps) {
+export function NumberEntry(props: NumberEntryProps) {
+  const { label, value, spec, decimalSign, onUnit } = props;
+  const { baseUnit, units } = spec;
   const id = useId();
-  const [unit, setUnit] = useState(units[0] ?? baseUnit);
+  const [unit, setUnit] = useState(props.firstUnit);
   const inSign = (text: string) => text.replace(".", decimalSign);
-  const draft = useDraft(value, (kept) => inSign(shown(kept, baseUnit, unit)));
-  const { raw, problem } = draft;
+  const draft = useDraft(value, (kept) => inSign(shown(kept, baseUnit, unit)), props.store);
   const take = (inUnit: string) => {
-    if (raw.trim() === "") {
-      draft.take(undefined);
-      return onChange(null);
-    }
-    const typed = parseReading(raw);
-    if (typed.kind !== "known") return draft.refuse(sayWhyNot(typed));
-    const base = inUnitOf(typed.value.value, inUnit, baseUnit);
-    if (base.kind !== "known") return draft.refuse(sayWhyNot(base));
-    if (range && (base.value < range[0] || base.value > range[1])) {
-      return draft.refuse(
-        `${shown(range[0], baseUnit, inUnit)} to ${shown(range[1], baseUnit, inUnit)} ${inUnit} is possible here.`,
-      );
-    }
-    draft.take(base.value);
-    onChange(base.value);
+    const taken = readAs(draft.raw, inUnit, spec);
+    if (taken.kind === "refusal") return draft.refuse(taken.text);
+    draft.take(taken.value);
+    props.onChange(taken.value ?? null);
   };
   /** What is kept stays what it is and is shown in the other unit; a text not taken yet is tried again in it. */
   const turn = (next: string) => {
     setUnit(next);
+    onUnit(next);
     if (draft.touched) take(next);
     else draft.show(inSign(shown(value, baseUnit, next)));
   };
+  useTryAgain(draft.touched, () => take(unit));
   const following = units[(units.indexOf(unit) + 1) % units.length] ?? unit;
   return (
     <div className="band entry">
@@ -73,17 +64,34 @@ export function NumberEntry({
         id={id}
         inputMode="decimal"
         autoComplete="off"
-        value={raw}
-        aria-invalid={problem !== ""}
+        value={draft.raw}
+        placeholder={inSign(shown(spec.otherwise, baseUnit, unit))}
+        aria-invalid={draft.problem !== ""}
         aria-describedby={`${id}-problem`}
         onChange={(event) => draft.type(event.target.value)}
         onBlur={() => draft.touched && take(unit)}
       />
       <p id={`${id}-problem`} role="status">
-        {problem ? <span className="problem">{problem}</span> : null}
+        {draft.problem ? <span className="problem">{draft.problem}</span> : null}
       </p>
     </div>
   );
+}
+
+type Taken =
+  | { readonly kind: "value"; readonly value: number | undefined }
+  | { readonly kind: "refusal"; readonly text: string };
+
+/** The typed text in the base unit; blank is a fair answer. */
+function readAs(raw: string, unit: string, { baseUnit, range }: NumberEntryProps["spec"]): Taken {
+  if (raw.trim() === "") return { kind: "value", value: undefined };
+  const typed = parseReading(raw);
+  const base = typed.kind === "known" ? inUnitOf(typed.value.value, unit, baseUnit) : typed;
+  if (base.kind !== "known") return { kind: "refusal", text: sayWhyNot(base) };
+  if (!range || (base.value >= range[0] && base.value <= range[1]))
+    return { kind: "value", value: base.value };
+  const [low, high] = range.map((edge) => shown(edge, baseUnit, unit));
+  return { kind: "refusal", text: words.possible(`${low}`, `${high}`, unit) };
 }
 
 function shown(value: number | undefined, from: string, to: string): string {

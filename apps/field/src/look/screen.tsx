@@ -13,7 +13,7 @@ export interface Press {
 
 interface ScreenProps {
   readonly title: string;
-  readonly subtitle?: string;
+  readonly subtitle?: string | undefined;
   readonly aside?: string;
   /** Row of ticks above the title, as an SVG element. */
   readonly ticks?: ReactNode;
@@ -63,21 +63,22 @@ function NextKey({ press }: { press: Press }) {
 
 interface PressableProps {
   readonly press: Press;
-  readonly className?: string;
+  readonly className?: string | undefined;
+  readonly id?: string | undefined;
   readonly children: ReactNode;
 }
 
 /** A link when it goes somewhere, a button when it does something. */
-export function Pressable({ press, className, children }: PressableProps) {
+export function Pressable({ press, className, id, children }: PressableProps) {
   if (press.to !== undefined && !press.onPress) {
     return (
-      <Link href={press.to} className={className}>
+      <Link href={press.to} className={className} id={id}>
         {children}
       </Link>
     );
   }
   return (
-    <button type="button" className={className} onClick={press.onPress}>
+    <button type="button" className={className} id={id} onClick={press.onPress}>
       {children}
     </button>
   );

@@ -1,10 +1,16 @@
-import { useState } from "react";
+import { carryList, plannedFor, unitsFound, whereIs } from "@tapside/book";
+import { useDeferredValue, useMemo, useState } from "react";
 import { useLocation } from "wouter";
 import { Band } from "../look/band.tsx";
+import { todayIso } from "../look/fields/date-field.tsx";
+import { GrowingList } from "../look/growing-list.tsx";
 import { Screen } from "../look/screen.tsx";
 import { useBook } from "../store/use-book.ts";
 import { bookWords as words } from "../words/book.ts";
-import { unitLines } from "./unit-line.ts";
+import { officeWords } from "../words/office.ts";
+import { setupWords } from "../words/setup.ts";
+import { day } from "./day.ts";
+import { useUnitLines } from "./use-unit-lines.ts";
 
 interface BookScreenProps {
   readonly onDemo: () => void;
@@ -13,27 +19,31 @@ interface BookScreenProps {
 
 /** Every unit, the most urgent first; an empty book offers the two ways to begin. */
 export function BookScreen({ onDemo, isDemo }: BookScreenProps) {
-  const { live, snapshot } = useBook();
+  const { live } = useBook();
   const [, navigate] = useLocation();
   const [query, setQuery] = useState("");
-  const lines = unitLines(snapshot.book, Date.now());
-  const found = lines.filter((line) => line.search.includes(query.trim().toLowerCase()));
+  const lines = useUnitLines();
+  const asked = useDeferredValue(query);
+  const found = useMemo(() => unitsFound(lines, asked), [lines, asked]);
   const addSite = () => {
     const id = live.newId();
     void live.write("site", id, { name: words.newSite });
     navigate(`/site/${id}`);
   };
-  const sitesWithoutUnit = [...snapshot.book.site.values()].filter(
-    (site) => ![...snapshot.book.point.values()].some((point) => point.site === site.id),
-  );
+  const bare = useSitesWithoutUnit();
   const first = found[0];
   const today = new Date().toLocaleDateString("en-GB", { weekday: "long", day: "numeric", month: "short" });
+  const empty = lines.length === 0 && bare.length === 0;
   return (
     <Screen
       title={today}
       aside={words.units(lines.length)}
       back={{ label: words.more, to: "/more" }}
-      middle={{ label: words.addSite, onPress: addSite, picture: <Plus /> }}
+      middle={
+        empty
+          ? { label: words.addSite, onPress: addSite, picture: <Plus /> }
+          : { label: officeWords.scan, to: "/scan" }
+      }
       next={
         first
           ? { label: first.title, hint: first.line, to: `/unit/${first.id}` }
@@ -54,13 +64,16 @@ export function BookScreen({ onDemo, isDemo }: BookScreenProps) {
           </span>
         </Band>
       ) : null}
-      {lines.length === 0 && sitesWithoutUnit.length === 0 ? (
+      {empty ? (
         <>
           <Band>
             <p>{words.empty}</p>
           </Band>
           <Band press={{ onPress: addSite }}>
             <span className="name">{words.addSite}</span>
+          </Band>
+          <Band press={{ to: "/list" }}>
+            <span className="name">{officeWords.listIn}</span>
           </Band>
           {isDemo ? null : (
             <Band press={{ onPress: onDemo }}>
@@ -69,31 +82,102 @@ export function BookScreen({ onDemo, isDemo }: BookScreenProps) {
             </Band>
           )}
         </>
-      ) : null}
-      {lines.length > 8 ? (
+      ) : (
+        <Today />
+      )}
+      {lines.length > 3 ? (
         <label className="band entry">
           <span>{words.search}</span>
           <input type="search" value={query} onChange={(event) => setQuery(event.target.value)} />
         </label>
       ) : null}
+      <Lots query={asked} />
       {lines.length > 0 && found.length === 0 ? <p className="band">{words.nothingFound}</p> : null}
-      {found.map((line) => (
-        <Band key={line.id} press={{ to: `/unit/${line.id}` }}>
-          <span className="name">
-            <strong>{line.title}</strong>
-          </span>
-          <p className="note">{line.line}</p>
-        </Band>
-      ))}
-      {sitesWithoutUnit.map((site) => (
+      <GrowingList key={asked} items={found} more={officeWords.moreUnits}>
+        {(line) => (
+          <Band key={line.id} press={{ to: `/unit/${line.id}` }} fixed={line.fixed}>
+            <span className="name">
+              <strong>{line.title}</strong>
+            </span>
+            <p className="note">{line.line}</p>
+          </Band>
+        )}
+      </GrowingList>
+      {bare.map((site) => (
         <Band key={site.id} tint press={{ to: `/site/${site.id}` }}>
           <span className="name">{site.name}</span>
           <p className="note">{words.addUnit}</p>
         </Band>
       ))}
+      {empty ? null : (
+        <Band press={{ onPress: addSite }}>
+          <strong>{words.addSite}</strong>
+        </Band>
+      )}
     </Screen>
   );
 }
+
+function useSitesWithoutUnit() {
+  const { site, point } = useBook().snapshot.book;
+  return useMemo(() => {
+    const used = new Set([...point.values()].map((one) => one.site));
+    return [...site.values()].filter((one) => !used.has(one.id));
+  }, [site, point]);
+}
+
+/** The way to the day: how many visits are planned and how many parts to load. */
+function Today() {
+  const { snapshot } = useBook();
+  const lines = useUnitLines();
+  const today = todayIso();
+  const planned = new Set(plannedFor(snapshot.book, today).map((plan) => plan.unit));
+  const rows = lines.filter((line) => planned.has(line.id)).map((line) => line.row);
+  const parts = carryList(rows, today).reduce((sum, line) => sum + line.count, 0);
+  return (
+    <Band tint press={{ to: `/day/${today}` }}>
+      <strong>{officeWords.today(planned.size, parts)}</strong>
+    </Band>
+  );
+}
+
+/** "Where is lot X?": parts by lot or serial number, those in service first. */
+function Lots({ query }: { query: string }) {
+  const { snapshot } = useBook();
+  const { part, unit } = snapshot.book;
+  const hits = useMemo(
+    () => (query.trim().length < 3 ? [] : whereIs({ ...snapshot.book, part }, query).slice(0, 60)),
+    [snapshot.book, part, query],
+  );
+  if (hits.length === 0) return null;
+  return (
+    <>
+      <Band tint>
+        <strong>{officeWords.lots}</strong>
+      </Band>
+      {hits.map((hit) => (
+        <Band key={hit.part.id} press={{ to: `/part/${hit.part.id}` }}>
+          <span className="row">
+            <span>
+              {hit.part.role ? setupWords.part.roles[hit.part.role] : words.parts}, {unit.get(hit.unit)?.name}
+            </span>
+            <span className="note">
+              {hit.inService ? officeWords.inService : officeWords.takenOut(day(hit.part.removedOn))}
+            </span>
+          </span>
+          <p className="note">
+            {[siteOf(snapshot.book, hit.unit), words.lotAnd(hit.part.lot ?? "", hit.part.serial ?? "")]
+              .filter(Boolean)
+              .join(", ")}
+          </p>
+        </Band>
+      ))}
+    </>
+  );
+}
+
+const siteOf = (book: ReturnType<typeof useBook>["snapshot"]["book"], unit: string) =>
+  book.site.get(book.point.get(book.unit.get(unit)?.point ?? "")?.site ?? "")?.name;
 
 const Plus = () => (
   <svg viewBox="0 0 54 40" fill="none" stroke="currentColor" strokeWidth="7" aria-hidden="true">

@@ -1,9 +1,16 @@
+import { calendarFile, dueList, partsCsv, workLinesCsv } from "@tapside/book";
+import { unitFile } from "@tapside/records";
+import { readingsCsv } from "@tapside/report/csv";
+import { en } from "@tapside/words";
 import { useRef, useState } from "react";
+import fontLicence from "../../../../packages/pictures/fonts/LICENSE-B612.txt?url";
 import { Band } from "../look/band.tsx";
+import { todayIso } from "../look/fields/date-field.tsx";
 import { Screen } from "../look/screen.tsx";
 import { handOver } from "../store/hand-over.ts";
 import { useBook } from "../store/use-book.ts";
 import { bookWords as words } from "../words/book.ts";
+import { officeWords } from "../words/office.ts";
 import { sayWhyNot } from "../words/say-why-not.ts";
 
 interface MoreScreenProps {
@@ -12,14 +19,36 @@ interface MoreScreenProps {
   readonly isDemo: boolean;
 }
 
-/** Everything that is not a unit: in and out, instruments, settings, what this cannot know. */
+/** Everything that is not a unit: in and out, instruments, types, stickers, settings, what this cannot know. */
 export function MoreScreen({ onDemo, onOwn, isDemo }: MoreScreenProps) {
+  return (
+    <Screen title={words.more} back={{ label: words.back, to: "/" }} next={{ label: words.book, to: "/" }}>
+      <WholeBook />
+      <Places />
+      <Tables />
+      <Band press={{ onPress: isDemo ? onOwn : onDemo }} heavy>
+        <span className="name">{isDemo ? words.backToOwn : words.openDemo}</span>
+      </Band>
+      <Band tint>
+        <strong>{words.about}</strong>
+        <p>{words.aboutText}</p>
+        <p className="note">{words.licence}</p>
+      </Band>
+      <a className="band tint" href={fontLicence} target="_blank" rel="noreferrer">
+        {words.fontLicence}
+      </a>
+    </Screen>
+  );
+}
+
+/** The whole book out and in, lossless. */
+function WholeBook() {
   const { live } = useBook();
   const file = useRef<HTMLInputElement>(null);
   const [said, setSaid] = useState("");
   const exportAll = async () => {
     const text = await live.exportText({ mark: false });
-    const name = `tapside-${new Date().toISOString().slice(0, 10)}.json`;
+    const name = `tapside-${todayIso()}.json`;
     const given = await handOver(new Blob([text], { type: "application/json" }), name);
     if (given) await live.markExported();
   };
@@ -31,7 +60,7 @@ export function MoreScreen({ onDemo, onOwn, isDemo }: MoreScreenProps) {
     if (file.current) file.current.value = "";
   };
   return (
-    <Screen title={words.more} back={{ label: words.back, to: "/" }} next={{ label: words.book, to: "/" }}>
+    <>
       <Band press={{ onPress: () => void exportAll() }}>
         <span className="name">{words.exportAll}</span>
         <p className="note">{words.notExported(live.unsent)}</p>
@@ -51,20 +80,54 @@ export function MoreScreen({ onDemo, onOwn, isDemo }: MoreScreenProps) {
       <p className="band" role="status">
         {said}
       </p>
-      <Band press={{ to: "/instruments" }}>
-        <span className="name">{words.instruments}</span>
-      </Band>
-      <Band press={{ to: "/settings" }}>
-        <span className="name">{words.settings}</span>
-      </Band>
-      <Band press={{ onPress: isDemo ? onOwn : onDemo }} heavy>
-        <span className="name">{isDemo ? words.backToOwn : words.openDemo}</span>
-      </Band>
+    </>
+  );
+}
+
+function Places() {
+  const places: readonly (readonly [string, string])[] = [
+    [officeWords.listIn, "/list"],
+    [words.instruments, "/instruments"],
+    [words.models, "/models"],
+    [officeWords.stickerRoll, "/stickers"],
+    [words.settings, "/settings"],
+  ];
+  return places.map(([label, to]) => (
+    <Band key={to} press={{ to }}>
+      <span className="name">{label}</span>
+    </Band>
+  ));
+}
+
+/** Tables for the office, and what is due as a calendar. */
+function Tables() {
+  const { snapshot } = useBook();
+  const { book } = snapshot;
+  const table = (name: string, make: () => string) => () =>
+    void handOver(new Blob([make()], { type: "text/csv" }), `${name}-${todayIso()}.csv`);
+  const files = () => [...book.unit.keys()].sort().flatMap((id) => unitFile(book, id) ?? []);
+  const calendar = () => {
+    const rows = dueList(book, todayIso());
+    const ics = calendarFile(rows, new Date().toISOString(), {
+      title: ({ file }) => [file.site.name, file.unit.name].filter(Boolean).join(", "),
+      reason: en.dueReason,
+    });
+    void handOver(new Blob([ics], { type: "text/calendar" }), `due-${todayIso()}.ics`);
+  };
+  return (
+    <>
       <Band tint>
-        <strong>{words.about}</strong>
-        <p>{words.aboutText}</p>
-        <p className="note">{words.licence}</p>
+        <strong>{officeWords.out}</strong>
       </Band>
-    </Screen>
+      <Band press={{ onPress: calendar }}>{officeWords.calendar}</Band>
+      <Band press={{ onPress: table("readings", () => readingsCsv(files())) }}>
+        {officeWords.readingsCsv}
+      </Band>
+      <Band press={{ onPress: table("parts", () => partsCsv(book)) }}>{officeWords.partsCsv}</Band>
+      <Band press={{ onPress: table("work", () => workLinesCsv(book)) }}>
+        {officeWords.workCsv}
+        <p className="note">{officeWords.workHint}</p>
+      </Band>
+    </>
   );
 }

@@ -1,3 +1,4 @@
+import { ownersOf } from "@tapside/book";
 import { useLocation } from "wouter";
 import { Band } from "../look/band.tsx";
 import { Form } from "../look/form.tsx";
@@ -5,11 +6,14 @@ import { Screen } from "../look/screen.tsx";
 import type { LiveBook } from "../store/open-book.ts";
 import { useBook } from "../store/use-book.ts";
 import { bookWords as words } from "../words/book.ts";
+import { officeWords } from "../words/office.ts";
+import { day } from "./day.ts";
 import { Gone } from "./gone.tsx";
+import { Remove } from "./remove.tsx";
 import { undoOrBack } from "./setup-keys.ts";
-import { siteSpecs } from "./specs.ts";
+import { siteSpecs } from "./specs/site-specs.ts";
 
-/** A site: who to ask, its water, its units. */
+/** A site: who to ask, its water, its owners, its units. */
 export function SiteScreen({ id }: { id: string }) {
   const { live, snapshot } = useBook();
   const [, navigate] = useLocation();
@@ -28,18 +32,36 @@ export function SiteScreen({ id }: { id: string }) {
       next={{ label: words.addUnit, onPress: addUnit }}
     >
       <Form kind="site" id={id} specs={siteSpecs} />
+      {site.chain ? (
+        <Band press={{ to: `/chain/${encodeURIComponent(site.chain)}` }}>
+          <span className="row">
+            <span>{officeWords.chain}</span>
+            <span className="note">{site.chain}</span>
+          </span>
+        </Band>
+      ) : null}
+      {ownersOf(snapshot.book, id).map((span) => (
+        <Band key={span.since + span.owner} tint>
+          <span className="row">
+            <span>{span.owner}</span>
+            <span className="note">{officeWords.sinceDay(day(span.since), day(span.until))}</span>
+          </span>
+        </Band>
+      ))}
+      <Band press={{ to: `/site/${id}/owner` }}>{officeWords.newOwner}</Band>
       {units.map((unit) => (
         <Band key={unit.id} tint press={{ to: `/unit/${unit.id}` }}>
           <span className="name">{unit.name}</span>
           <p className="note">{points.find((point) => point.id === unit.point)?.name}</p>
         </Band>
       ))}
+      <Remove kind="site" id={id} to="/" />
     </Screen>
   );
 }
 
 /** A place with a unit and the usual chain, to be filled in. Returns the unit's id. */
-function newUnit(live: LiveBook, site: string, number: number): string {
+export function newUnit(live: LiveBook, site: string, number: number): string {
   const [point, unit] = [live.newId(), live.newId()];
   const part = (role: string, position: number) => ({
     kind: "part",

@@ -4,10 +4,13 @@ import { Form } from "../look/form.tsx";
 import { Screen } from "../look/screen.tsx";
 import { useBook } from "../store/use-book.ts";
 import { bookWords as words } from "../words/book.ts";
+import { setupWords } from "../words/setup.ts";
 import { day } from "./day.ts";
 import { Gone } from "./gone.tsx";
+import { Remove } from "./remove.tsx";
 import { undoOrBack } from "./setup-keys.ts";
-import { PART_ROLES, pointSpecs, unitSpecs } from "./specs.ts";
+import { pointSpecs } from "./specs/site-specs.ts";
+import { unitSpecs } from "./specs/unit-specs.ts";
 
 /** The unit as its plates and labels say it is: place, nameplate, tank, restrictor, chain, appliances. */
 export function UnitEditScreen({ id }: { id: string }) {
@@ -41,9 +44,7 @@ export function UnitEditScreen({ id }: { id: string }) {
       {parts.map((part) => (
         <Band key={part.id} press={{ to: `/part/${part.id}` }}>
           <span className="row">
-            <span className="name">
-              {PART_ROLES.find(([role]) => role === part.role)?.[1] ?? words.parts}
-            </span>
+            <span className="name">{part.role ? setupWords.part.roles[part.role] : words.parts}</span>
             <span className="note">{day(part.fittedOn)}</span>
           </span>
         </Band>
@@ -62,11 +63,17 @@ export function UnitEditScreen({ id }: { id: string }) {
       <Band
         press={{
           onPress: () =>
-            add("appliance", { site, point: unit.point ?? "", name: "Combi oven", type: "combiOven" }),
+            add("appliance", {
+              site,
+              point: unit.point ?? "",
+              name: setupWords.applianceTypes.combiOven,
+              type: "combiOven",
+            }),
         }}
       >
         <strong>{words.addAppliance}</strong>
       </Band>
+      <Remove kind="unit" id={id} to="/" />
     </Screen>
   );
 }

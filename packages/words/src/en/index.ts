@@ -1,4 +1,5 @@
 import type { Messages } from "../messages.ts";
+import { dueReason } from "./due.ts";
 import { finding } from "./findings.ts";
 import { life } from "./life.ts";
 import {
@@ -44,6 +45,7 @@ export const en: Messages = {
   taskTitle,
   taskWhy,
   caution,
+  dueReason,
   missingName,
   missing,
   refusal,

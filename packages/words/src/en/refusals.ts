@@ -1,4 +1,5 @@
 import type { Messages } from "../messages.ts";
+import { refusedLists } from "./refused-lists.ts";
 import { refusedTables } from "./refused-tables.ts";
 import { refusedWaters } from "./refused-waters.ts";
 import type { Said } from "./said.ts";
@@ -6,6 +7,7 @@ import type { Said } from "./said.ts";
 const TEXTS: Readonly<Record<string, Said>> = {
   ...refusedWaters,
   ...refusedTables,
+  ...refusedLists,
   "nothing-typed": "Type a number.",
   "two-decimal-marks": "Only one comma or point; leave out the mark for thousands.",
   "not-a-number": ({ text, name, input }) =>

@@ -1,0 +1,288 @@
+import { readFileSync } from "node:fs";
+import { deflateSync } from "node:zlib";
+import { stickerLink } from "@tapside/book";
+import { encode } from "uqr";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { fill } from "./kitchen.ts";
+import { closeBrowser, openBrowser, type Phone, pickUpPhone } from "./phone.ts";
+import { shoot } from "./shoot.ts";
+import { textOfPdf } from "./text-of-pdf.ts";
+
+const LIST = readFileSync("examples/sites.csv");
+
+/** A grey picture as PNG. Source: PNG (third edition), chunks IHDR, IDAT, IEND. */
+function png(size: number, dark: (x: number, y: number) => boolean): Buffer {
+  const rows = Buffer.alloc(size * (size + 1));
+  for (let y = 0; y < size; y++)
+    for (let x = 0; x < size; x++) rows[y * (size + 1) + 1 + x] = dark(x, y) ? 0 : 255;
+  const chunk = (name: string, data: Buffer) => {
+    const body = Buffer.concat([Buffer.from(name), data]);
+    const ends = Buffer.alloc(8);
+    ends.writeUInt32BE(data.length, 0);
+    ends.writeUInt32BE(crc(body), 4);
+    return Buffer.concat([ends.subarray(0, 4), body, ends.subarray(4)]);
+  };
+  const head = Buffer.alloc(13);
+  head.writeUInt32BE(size, 0);
+  head.writeUInt32BE(size, 4);
+  head[8] = 8;
+  const sign = Buffer.from([137, 80, 78, 71, 13, 10, 26, 10]);
+  return Buffer.concat([
+    sign,
+    chunk("IHDR", head),
+    chunk("IDAT", deflateSync(rows)),
+    chunk("IEND", Buffer.alloc(0)),
+  ]);
+}
+
+function crc(bytes: Buffer): number {
+  let sum = 0xffffffff;
+  for (const byte of bytes) {
+    sum ^= byte;
+    for (let k = 0; k < 8; k++) sum = sum & 1 ? (sum >>> 1) ^ 0xedb88320 : sum >>> 1;
+  }
+  return (sum ^ 0xffffffff) >>> 0;
+}
+
+/** A photo of a sticker. */
+function photoOf(link: string): Buffer {
+  const { data, size } = encode(link, { ecc: "Q", border: 4 });
+  const scale = 6;
+  return png(size * scale, (x, y) => data[Math.floor(y / scale)]![Math.floor(x / scale)]!);
+}
+
+describe("the book, offline", () => {
+  let phone: Phone;
+  const at = (place: string) => phone.page.goto(`${new URL(`#${place}`, phone.page.url())}`);
+  const heading = (name: string | RegExp) => phone.page.getByRole("heading", { level: 1, name }).waitFor();
+  const give = async (tap: string | RegExp, name: string, buffer: Buffer, mimeType: string) => {
+    const chooser = phone.page.waitForEvent("filechooser");
+    await phone.tap(tap);
+    await (await chooser).setFiles({ name, mimeType, buffer });
+  };
+  beforeAll(async () => {
+    await openBrowser();
+  });
+  beforeAll(async () => {
+    phone = await pickUpPhone();
+    await phone.offline();
+  });
+  afterAll(async () => {
+    await phone?.close();
+    await closeBrowser();
+  });
+
+  it("a broken list is shown with its reasons before anything is taken in; a good one comes in and out by undo", async () => {
+    const { page } = phone;
+    await phone.tap(/^Import a list/);
+    await give(/^Choose the file/, "foreign.csv", Buffer.from("name;tank\nElm;53"), "text/csv");
+    await page.getByText('The file has no column "site"').waitFor();
+    const broken = Buffer.from(
+      'site,tank_L,fitted_on\nElm,53,2025-01-01\nOak,lots,\nAsh,,2025-02-30\nYew,"5',
+    );
+    await give(/^Choose the file/, "broken.csv", broken, "text/csv");
+    await page.getByText("3 rows refused").waitFor();
+    await page.getByText('Line 3: tank_L: "lots" is not a number.').waitFor();
+    await page.getByText("Line 5: A quote is opened and never closed").waitFor();
+    await phone.checkAccess("list with refused rows");
+    await shoot(phone, "list");
+    await give(/^Choose the file/, "sites.csv", LIST, "text/csv");
+    await page.getByText("2 new sites, 4 new units, 0 already in the book.").waitFor();
+    await phone.tap(/^Take them in/);
+    await page.getByText("Taken in: 4 rows").waitFor();
+    await at("/");
+    await page
+      .getByRole("link", { name: /^Withy Bridge depot kitchen, Middle/ })
+      .first()
+      .waitFor();
+    await phone.checkAccess("due list");
+    await shoot(phone, "due");
+  });
+
+  it("search finds by code, by people, by place and tells where a lot is", async () => {
+    const { page } = phone;
+    const search = page.getByRole("searchbox");
+    await search.fill("lm-22");
+    await expect.poll(() => page.getByRole("link", { name: /^Withy Bridge/ }).count()).toBe(0);
+    await page
+      .getByRole("link", { name: /^Fen End infants/ })
+      .first()
+      .waitFor();
+    await search.fill("C-410");
+    await page.getByText("Parts of that lot or serial number").waitFor();
+    expect(await page.getByRole("link", { name: /^Carbon cartridge, .*in service/ }).count()).toBe(3);
+    await phone.checkAccess("search by lot");
+    await search.fill("nothing like it");
+    await page.getByText("Nothing found").waitFor();
+    await search.fill("");
+  });
+
+  it("a day holds its visits and the parts to carry", async () => {
+    const { page } = phone;
+    await page
+      .getByRole("link", { name: /^Withy Bridge depot kitchen, Left/ })
+      .first()
+      .click();
+    await heading(/Left/);
+    await page.getByRole("link", { name: "Plan a visit" }).click();
+    await page.locator("main .band").first().click();
+    await page.getByLabel("Time").fill("06:30");
+    await page.getByLabel("Time").blur();
+    await fill(phone, "Reason", "carbon by litres");
+    await phone.checkAccess("plan");
+    await phone.tap(/^Day/);
+    await page.getByText("carbon by litres").waitFor();
+    await phone.checkAccess("day");
+    await shoot(phone, "day");
+  });
+
+  it("the box is found: place, key, hours, valve, drain; the unit moves and both histories stand", async () => {
+    const { page } = phone;
+    await at("/");
+    await page
+      .getByRole("link", { name: /^Fen End infants/ })
+      .first()
+      .click();
+    await page.getByRole("link", { name: /^Find it/ }).click();
+    await heading(/Fen End infants, Kitchen/);
+    await page.getByText("office").waitFor();
+    expect(await page.getByLabel("Isolation valve").inputValue()).toBe("under the sink");
+    await phone.checkAccess("find it");
+    await phone.tap(/^Unit/);
+    await page.getByRole("link", { name: /^Move, swap or lend/ }).click();
+    await phone.checkAccess("move");
+    await page.getByLabel("New place at").selectOption({ label: "Withy Bridge depot kitchen" });
+    await heading(/Withy Bridge depot kitchen, Unit 1/);
+    await page.getByRole("link", { name: /^Move, swap or lend/ }).click();
+    await page.getByText("Fen End infants, Kitchen").first().waitFor();
+    await page.getByRole("button", { name: /^Move it to Fen End infants/ }).click();
+    await heading(/Fen End infants, Unit 1/);
+    await page.getByRole("link", { name: /^Move, swap or lend/ }).click();
+    await phone.tap("Take it to the store");
+    await at("/");
+    await page
+      .getByRole("link", { name: /^Withy Bridge depot kitchen, Right/ })
+      .first()
+      .click();
+    await page.getByRole("link", { name: /^Move, swap or lend/ }).click();
+    await page.getByRole("button", { name: "It is a loan" }).click();
+    await page.getByLabel("On loan until").fill("2030-01-15");
+    await page.getByRole("button", { name: /^Swap it for Unit 1/ }).click();
+    await at("/");
+    await page
+      .getByRole("link", { name: /^Withy Bridge depot kitchen, Unit 1/ })
+      .first()
+      .waitFor();
+  });
+
+  it("a site changes hands on a day; a chain shows its sites by code", async () => {
+    const { page } = phone;
+    await page
+      .getByRole("link", { name: /^Withy Bridge depot kitchen, Left/ })
+      .first()
+      .click();
+    await page.getByRole("link", { name: /^Place, plate and parts/ }).click();
+    await phone.tap("Site");
+    await page.getByRole("link", { name: "Change of owner" }).click();
+    await fill(phone, "New owner", "Osier Catering");
+    await phone.checkAccess("change of owner");
+    await page.locator(".thumb .next").click();
+    await page.getByText("Osier Catering").waitFor();
+    await page.getByRole("link", { name: /^Chain/ }).click();
+    await heading("Larkmoor meals");
+    await page.getByText("LM-21").waitFor();
+    await phone.checkAccess("chain");
+  });
+
+  it("the camera is refused: a photo of the sticker or its code opens the unit", async () => {
+    const { page } = phone;
+    await at("/");
+    await page
+      .getByRole("link", { name: /^Withy Bridge depot kitchen, Middle/ })
+      .first()
+      .click();
+    await page.getByRole("link", { name: /^Sticker/ }).click();
+    const code = (await page.locator("main strong").textContent()) ?? "";
+    await phone.checkAccess("sticker");
+    const down = page.waitForEvent("download");
+    await phone.tap(/^Stickers as PDF/);
+    const text = await textOfPdf(new Uint8Array(readFileSync(await (await down).path())));
+    expect(text).toContain(code);
+    expect(text).toContain("Withy Bridge");
+    await at("/scan");
+    await page.getByText("The camera is not to be had").waitFor();
+    await phone.checkAccess("scan");
+    await shoot(phone, "scan");
+    await give(
+      "Photo of the sticker",
+      "blank.png",
+      png(240, (x, y) => (x * 7 + y * 13) % 11 === 0),
+      "image/png",
+    );
+    await page.getByText("no readable sign on this photo").waitFor();
+    await give("Photo of the sticker", "sticker.png", photoOf(stickerLink(page.url(), code)), "image/png");
+    await phone.tap(/^Unit/);
+    await heading(/Middle/);
+    await at("/scan");
+    await fill(phone, "Code on the sticker", `${code.slice(0, -1)}${code.endsWith("0") ? "1" : "0"}`);
+    await phone.tap(/^Open/);
+    await page.getByText("One sign of this code is wrong").waitFor();
+    await fill(phone, "Code on the sticker", code.toLowerCase().replace("-", " "));
+    await phone.tap(/^Open/);
+    await phone.tap(/^Unit/);
+    await heading(/Middle/);
+  });
+
+  it("a new sticker asks which unit it goes on", async () => {
+    const { page } = phone;
+    await at("/s/0000-0000");
+    await heading(/Sticker 0000-0000 is on no unit yet/);
+    await phone.checkAccess("new sticker");
+    await page.getByRole("button", { name: /^Withy Bridge depot kitchen, Middle/ }).click();
+    await heading(/Middle/);
+    await at("/s/0000-0000");
+    await phone.tap(/^Unit/);
+    await heading(/Middle/);
+  });
+
+  it("the claim file comes in one tap, as PDF and data", async () => {
+    const { page } = phone;
+    await page.getByRole("link", { name: /^Claim file/ }).click();
+    await heading("Claim file");
+    await phone.checkAccess("claim file");
+    await shoot(phone, "claim");
+    const files: string[] = [];
+    page.on("download", (one) => files.push(one.suggestedFilename()));
+    const pdf = page.waitForEvent("download", (one) => one.suggestedFilename().endsWith(".pdf"));
+    await page.locator(".thumb .next").click();
+    const text = await textOfPdf(new Uint8Array(readFileSync(await (await pdf).path())));
+    expect(text).toContain("Water when it was fitted");
+    expect(text).toContain("lot C-410");
+    expect(files.some((name) => name.endsWith(".json"))).toBe(true);
+  });
+
+  it("every band of a unit's water opens what is known of its place", async () => {
+    const { page } = phone;
+    await at("/more");
+    await phone.tap(/^Open the demo book/);
+    await at("/");
+    await page
+      .getByRole("link", { name: /^Sallow Lane/ })
+      .first()
+      .click();
+    for (const band of ["tap", "cartridge", "shutOff", "element", "tank", "postFilter", "outlet"]) {
+      await page.locator(`a[href$="/at/${band}"]`).click();
+      await page.locator("main .band").first().waitFor();
+      expect(await page.locator("main").textContent()).not.toMatch(/NaN|undefined|\[object/);
+      await phone.checkAccess(`at ${band}`);
+      await phone.tap("Back");
+    }
+    await page.locator('a[href$="/due"]').click();
+    await heading("Parts due");
+    await phone.checkAccess("parts due");
+    await phone.tap("Back");
+    await phone.tap("As left");
+    await phone.checkAccess("as left");
+    expect(phone.errors.filter((error) => !error.includes("ERR_INTERNET_DISCONNECTED"))).toEqual([]);
+  });
+});

@@ -1,0 +1,39 @@
+import { type ReactNode, useEffect, useRef, useState } from "react";
+import { Band } from "./band.tsx";
+
+interface GrowingListProps<T> {
+  readonly items: readonly T[];
+  readonly more: (left: number) => string;
+  readonly children: (item: T) => ReactNode;
+}
+
+const STEP = 40;
+
+/** A long list drawn as far as it is looked at: it grows when its end comes near, or when its last band is pressed. */
+export function GrowingList<T>({ items, more, children }: GrowingListProps<T>) {
+  const [shown, setShown] = useState(STEP);
+  const end = useRef<HTMLDivElement>(null);
+  const left = items.length - shown;
+  useEffect(() => {
+    const mark = end.current;
+    if (!mark || left <= 0) return;
+    const watch = new IntersectionObserver(
+      (seen) => seen.some((one) => one.isIntersecting) && setShown((now) => now + STEP),
+      { rootMargin: "600px" },
+    );
+    watch.observe(mark);
+    return () => watch.disconnect();
+  }, [left]);
+  return (
+    <>
+      {items.slice(0, shown).map(children)}
+      {left > 0 ? (
+        <div ref={end}>
+          <Band tint press={{ onPress: () => setShown(shown + STEP) }}>
+            {more(left)}
+          </Band>
+        </div>
+      ) : null}
+    </>
+  );
+}

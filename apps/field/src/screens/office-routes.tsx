@@ -1,0 +1,41 @@
+import { Route, Switch } from "wouter";
+import { ChainScreen } from "./chain.tsx";
+import { ClaimScreen } from "./claim.tsx";
+import { DayScreen, PlanScreen } from "./day-plan.tsx";
+import { Gone } from "./gone.tsx";
+import { ListInScreen } from "./list-in.tsx";
+import { MovePartScreen, MoveScreen } from "./move.tsx";
+import { OwnerScreen } from "./owner.tsx";
+import { PointScreen } from "./point.tsx";
+import { ScanScreen, StickerScreen } from "./scan/scan.tsx";
+import { StickersScreen, UnitStickerScreen } from "./stickers.tsx";
+import { UnitAtScreen } from "./unit-at.tsx";
+import { UnitDueScreen } from "./unit-due.tsx";
+import { UnitPhotosScreen } from "./unit-photos.tsx";
+
+/** Screens that open from a unit or from "More": loaded when first wanted, there without a signal all the same. */
+export function OfficeRoutes() {
+  return (
+    <Switch>
+      <Route path="/day/:date">{({ date }) => <DayScreen date={date} key={date} />}</Route>
+      <Route path="/scan" component={ScanScreen} />
+      <Route path="/s/:code">{({ code }) => <StickerScreen code={code} key={code} />}</Route>
+      <Route path="/list" component={ListInScreen} />
+      <Route path="/stickers" component={StickersScreen} />
+      <Route path="/chain/:name">{({ name }) => <ChainScreen name={decodeURIComponent(name)} />}</Route>
+      <Route path="/point/:id">{({ id }) => <PointScreen id={id} key={id} />}</Route>
+      <Route path="/site/:id/owner">{({ id }) => <OwnerScreen id={id} key={id} />}</Route>
+      <Route path="/part/:id/move">{({ id }) => <MovePartScreen id={id} key={id} />}</Route>
+      <Route path="/unit/:id/at/:band">
+        {({ id, band }) => <UnitAtScreen id={id} band={band} key={id + band} />}
+      </Route>
+      <Route path="/unit/:id/due">{({ id }) => <UnitDueScreen id={id} key={id} />}</Route>
+      <Route path="/unit/:id/photos">{({ id }) => <UnitPhotosScreen id={id} key={id} />}</Route>
+      <Route path="/unit/:id/plan">{({ id }) => <PlanScreen id={id} key={id} />}</Route>
+      <Route path="/unit/:id/move">{({ id }) => <MoveScreen id={id} key={id} />}</Route>
+      <Route path="/unit/:id/sticker">{({ id }) => <UnitStickerScreen id={id} key={id} />}</Route>
+      <Route path="/unit/:id/claim">{({ id }) => <ClaimScreen id={id} key={id} />}</Route>
+      <Route component={Gone} />
+    </Switch>
+  );
+}

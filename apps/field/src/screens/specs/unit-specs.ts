@@ -1,0 +1,162 @@
+import { USUAL_MONTHS } from "@tapside/assessment";
+import type { PartRole } from "@tapside/records";
+import type { FieldSpec } from "../../look/form.tsx";
+import { setupWords } from "../../words/setup.ts";
+import { choicesOf, PRESSURE } from "./units-offered.ts";
+
+const { unit: words, part, lot, serial, fittedOn, temperatureForms } = setupWords;
+
+export const unitSpecs: readonly FieldSpec[] = [
+  { kind: "text", field: "name", label: words.name, required: true },
+  { kind: "text", field: "serial", label: serial },
+  {
+    kind: "number",
+    field: "ratedPermeateLPerH",
+    label: words.permeate,
+    baseUnit: "L/h",
+    units: ["gpd", "L/h", "mL/min"],
+    range: [0.1, 1000],
+  },
+  {
+    kind: "number",
+    field: "ratedRejectLPerH",
+    label: words.reject,
+    baseUnit: "L/h",
+    units: ["L/h", "gpd", "mL/min"],
+    range: [0.1, 3000],
+  },
+  {
+    kind: "number",
+    field: "ratedRecoveryPercent",
+    label: words.recovery,
+    baseUnit: "",
+    units: [""],
+    range: [1, 95],
+  },
+  {
+    kind: "number",
+    field: "ratedRejectionPercent",
+    label: words.rejection,
+    baseUnit: "",
+    units: [""],
+    range: [20, 99.99],
+  },
+  {
+    kind: "number",
+    field: "testPressureKPaGauge",
+    label: words.testPressure,
+    baseUnit: "kPa",
+    units: PRESSURE,
+    range: [50, 3000],
+  },
+  {
+    kind: "number",
+    field: "testTemperatureC",
+    label: words.testTemperature,
+    baseUnit: "°C",
+    units: ["°C", "°F"],
+    range: [1, 60],
+  },
+  {
+    kind: "number",
+    field: "testFeedMgPerL",
+    label: words.testFeed,
+    baseUnit: "mg/L",
+    units: ["mg/L"],
+    range: [10, 10000],
+  },
+  {
+    kind: "number",
+    field: "tankL",
+    label: words.tank,
+    baseUnit: "L",
+    units: ["gal", "L"],
+    range: [0.5, 1000],
+  },
+  {
+    kind: "number",
+    field: "tankPlatePressureKPaGauge",
+    label: words.tankPlate,
+    baseUnit: "kPa",
+    units: PRESSURE,
+    range: [100, 2000],
+  },
+  {
+    kind: "number",
+    field: "restrictorLPerH",
+    label: words.restrictor,
+    baseUnit: "L/h",
+    units: ["mL/min", "L/h", "gpd"],
+    range: [0.1, 3000],
+  },
+  {
+    kind: "number",
+    field: "restrictorAtKPaGauge",
+    label: words.restrictorAt,
+    baseUnit: "kPa",
+    units: PRESSURE,
+    range: [50, 3000],
+  },
+  {
+    kind: "number",
+    field: "shutOffRatio",
+    label: words.shutOffRatio,
+    baseUnit: "",
+    units: [""],
+    range: [0.4, 0.9],
+  },
+  {
+    kind: "choice",
+    field: "temperatureForm",
+    label: words.temperatureForm,
+    choices: choicesOf(temperatureForms),
+  },
+  { kind: "date", field: "fittedOn", label: fittedOn },
+  { kind: "set", field: "portsAbsent", label: words.portsAbsent, choices: choicesOf(words.ports) },
+  { kind: "flag", field: "remineraliser", label: words.remineraliser },
+  { kind: "flag", field: "blendValve", label: words.blendValve },
+];
+
+export const partSpecs = (role: PartRole | undefined): readonly FieldSpec[] => [
+  { kind: "choice", field: "role", label: part.role, choices: choicesOf(part.roles) },
+  { kind: "date", field: "fittedOn", label: fittedOn },
+  {
+    kind: "number",
+    field: "meterAtFittingM3",
+    label: part.meterAtFitting,
+    baseUnit: "m³",
+    units: ["m³", "gal", "L"],
+    range: [0, 1e6],
+  },
+  {
+    kind: "number",
+    field: "ratedLitres",
+    label: part.ratedLitres,
+    baseUnit: "L",
+    units: ["m³", "gal", "L"],
+    range: [10, 1e7],
+  },
+  ...(role === "carbon" || role === "postCarbon" || role === undefined
+    ? [
+        {
+          kind: "number",
+          field: "ratedChlorineMgPerL",
+          label: part.ratedChlorine,
+          baseUnit: "mg/L",
+          units: ["mg/L"],
+          range: [0.1, 10],
+        } as const,
+      ]
+    : []),
+  {
+    kind: "number",
+    field: "intervalMonths",
+    label: part.interval,
+    baseUnit: "",
+    units: [""],
+    range: [1, 120],
+    ...(role && USUAL_MONTHS[role] !== undefined && { otherwise: USUAL_MONTHS[role] }),
+  },
+  { kind: "text", field: "lot", label: lot },
+  { kind: "text", field: "serial", label: serial },
+];

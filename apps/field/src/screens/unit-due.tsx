@@ -1,0 +1,45 @@
+import { dueList } from "@tapside/book";
+import { unitFile } from "@tapside/records";
+import { en } from "@tapside/words";
+import { Band } from "../look/band.tsx";
+import { todayIso } from "../look/fields/date-field.tsx";
+import { Screen } from "../look/screen.tsx";
+import { useBook } from "../store/use-book.ts";
+import { bookWords as words } from "../words/book.ts";
+import { day } from "./day.ts";
+import { Gone } from "./gone.tsx";
+
+/** What is due at one unit: parts by date or litres, whichever first, the end of a bypass, open points. */
+export function UnitDueScreen({ id }: { id: string }) {
+  const { snapshot } = useBook();
+  const { book } = snapshot;
+  const file = unitFile(book, id);
+  const one = book.unit.get(id);
+  if (!file || !one) return <Gone />;
+  const today = todayIso();
+  const row = dueList({ ...book, unit: new Map([[id, one]]) }, today)[0];
+  const reasons = row?.reasons ?? [];
+  return (
+    <Screen
+      title={words.partsDue}
+      subtitle={[file.site.name, file.unit.name].filter(Boolean).join(", ")}
+      back={{ label: words.back, to: `/unit/${id}` }}
+      next={{ label: words.unit, hint: file.unit.name, to: `/unit/${id}` }}
+    >
+      {reasons.length === 0 ? <p className="band">{words.noPartsDue}</p> : null}
+      {reasons.map((reason, i) => (
+        <Band
+          key={`${reason.why} ${reason.part} ${i}`}
+          {...(reason.part && { press: { to: `/part/${reason.part}` } })}
+        >
+          <span className="row">
+            <span>{en.dueReason(reason)}</span>
+            <span className="note">
+              {reason.on === undefined ? "" : reason.on <= today ? words.now : words.byDay(day(reason.on))}
+            </span>
+          </span>
+        </Band>
+      ))}
+    </Screen>
+  );
+}

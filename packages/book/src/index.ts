@@ -1,0 +1,12 @@
+export { type CalendarWords, calendarFile } from "./calendar.ts";
+export { type CarryLine, carryList, plannedFor } from "./carry-list.ts";
+export { decodeText, readCsv } from "./csv.ts";
+export { type DueReason, type DueRow, dueList } from "./due-list.ts";
+export { type ListEdit, listEdits } from "./list-edits.ts";
+export { LIST_COLUMNS, type ListPreview, type ListRow, type RefusedRow, readList } from "./list-preview.ts";
+export { checkOfDay, METER_STANDARDS, offBy } from "./meter-check.ts";
+export { type OwnerSpan, ownersOf } from "./owners.ts";
+export { type PartHit, searchText, unitsFound, whereIs } from "./search.ts";
+export { codeOfUnit, newStickerCode, readSticker, stickerLink, unitOfSticker } from "./sticker-code.ts";
+export { type PointSpan, pointHistory, unitHistory } from "./whereabouts.ts";
+export { partsCsv, workLinesCsv } from "./work-lines.ts";
