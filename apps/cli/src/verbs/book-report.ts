@@ -10,7 +10,8 @@ import { openVisit } from "./book-file.ts";
 /** The bundle lies one folder nearer to the root than this source. */
 const UP = import.meta.url.endsWith("/src/verbs/book-report.ts") ? "../../../../" : "../../../";
 
-const fonts = (io: CliIo): PdfFonts => {
+/** The text faces of every PDF. */
+export const fonts = (io: CliIo): PdfFonts => {
   const bytes = (name: string) =>
     io.readBytes(fileURLToPath(new URL(`${UP}packages/pictures/fonts/${name}`, import.meta.url)));
   return { regular: bytes("B612-Regular.otf"), bold: bytes("B612-Bold.otf") };

@@ -1,6 +1,9 @@
 import { en, formatFigure } from "@tapside/words";
 import type { CommandVerb } from "../command-verb.ts";
+import { claimVerb, stickersVerb } from "./book-claim.ts";
+import { calendarVerb, dueVerb } from "./book-due.ts";
 import { openVisit } from "./book-file.ts";
+import { exportPartsVerb, exportWorkVerb, importVerb } from "./book-list.ts";
 import { exportReadingsVerb } from "./book-readings.ts";
 import { reportVerb } from "./book-report.ts";
 import { verifyVerb } from "./book-verify.ts";
@@ -38,4 +41,11 @@ export const bookVerbs: Readonly<Record<string, CommandVerb>> = {
   report: reportVerb,
   verify: verifyVerb,
   "export readings": exportReadingsVerb,
+  "export parts": exportPartsVerb,
+  "export work": exportWorkVerb,
+  due: dueVerb,
+  calendar: calendarVerb,
+  import: importVerb,
+  claim: claimVerb,
+  stickers: stickersVerb,
 };

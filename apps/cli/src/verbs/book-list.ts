@@ -1,0 +1,129 @@
+import { decodeText, listEdits, partsCsv, readList, workLinesCsv } from "@tapside/book";
+import {
+  type Book,
+  bookOf,
+  type Change,
+  EMPTY_STATE,
+  exportFile,
+  fold,
+  importFile,
+  msOf,
+  NO_STAMP,
+  nextStamp,
+  type Photo,
+  SCHEMA,
+  sha256Hex,
+} from "@tapside/records";
+import { en } from "@tapside/words";
+import { type CliIo, type CommandVerb, options } from "../command-verb.ts";
+import { sentence } from "../sentence.ts";
+import { bookIn } from "./book-file.ts";
+
+const DEVICE = "00000000-0000-8000-8000-746170736964";
+
+/** An id made from what it names, so that the same list always gives the same records. Source: RFC 9562, section 5.8 (version 8). */
+function idOf(key: string): string {
+  const hex = sha256Hex(new TextEncoder().encode(key));
+  const variant = "89ab"[Number.parseInt(hex[16]!, 16) % 4];
+  return `${hex.slice(0, 8)}-${hex.slice(8, 12)}-8${hex.slice(13, 16)}-${variant}${hex.slice(17, 20)}-${hex.slice(20, 32)}`;
+}
+
+interface Before {
+  readonly changes: readonly Change[];
+  readonly photos: readonly Photo[];
+}
+
+function before(path: string | undefined, io: CliIo): Before | undefined {
+  if (!path) return { changes: [], photos: [] };
+  const content = importFile(io.readText(path));
+  if (content.kind === "known") return content.value;
+  io.complain(`${path}: ${sentence(content)}`);
+  return undefined;
+}
+
+export const importVerb: CommandVerb = {
+  summary: "a CSV list of sites and units as a file the phone imports; refused rows are listed",
+  usage: "import LIST.csv [-o OUT.tapside.json] [--into BOOK.tapside.json] [--json]",
+  examples: [{ args: ["import", "examples/sites.csv"], prints: "4 new units" }],
+  run(args, io) {
+    const { plain, named } = options(args, ["-o", "--into"]);
+    if (!plain[0]) {
+      io.complain("Name a list: tapside import LIST.csv -o OUT.tapside.json");
+      return 2;
+    }
+    const preview = readList(decodeText(io.readBytes(plain[0])));
+    if (preview.kind !== "known") {
+      io.complain(`${plain[0]}: ${sentence(preview)}`);
+      return 2;
+    }
+    const old = before(named["--into"], io);
+    if (!old) return 2;
+    const { edits, ...count } = listEdits(bookOf(fold(EMPTY_STATE, old.changes)), preview.value, idOf);
+    const changes = changesOf(edits, old.changes);
+    if (named["-o"])
+      io.writeText(named["-o"], exportFile({ changes: [...old.changes, ...changes], photos: old.photos }));
+    const { refused, unknownColumns } = preview.value;
+    if (named["--json"]) io.print(JSON.stringify({ ...count, refused, unknownColumns }));
+    else
+      io.print(`${count.newSites} new sites, ${count.newUnits} new units, ${count.knownUnits} already there`);
+    for (const name of unknownColumns) io.complain(`column ${name} is not taken in`);
+    for (const row of refused) io.complain(`line ${row.line} refused: ${en.refusal(row)}`);
+    return refused.length > 0 ? 1 : 0;
+  },
+};
+
+function changesOf(edits: ReturnType<typeof listEdits>["edits"], old: readonly Change[]): readonly Change[] {
+  const newest =
+    old
+      .map((change) => change.at)
+      .sort()
+      .at(-1) ?? NO_STAMP;
+  const wallMs = Math.max(Date.now(), newest === NO_STAMP ? 0 : msOf(newest));
+  let at = newest;
+  return edits.map((edit) => {
+    at = nextStamp(at, wallMs);
+    const wall = new Date(wallMs).toISOString();
+    return {
+      ...edit,
+      id: idOf(`${at} ${edit.record}`),
+      at,
+      wall,
+      device: DEVICE,
+      schema: SCHEMA,
+      why: "list",
+    };
+  });
+}
+
+const tableVerb = (
+  words: string,
+  summary: string,
+  prints: string,
+  table: (book: Book) => string,
+): CommandVerb => ({
+  summary,
+  usage: `${words} FILE [-o OUT.csv]`,
+  examples: [{ args: [...words.split(" "), "examples/larkmoor.tapside.json"], prints }],
+  run(args, io) {
+    const { plain, named } = options(args, ["-o"]);
+    const book = bookIn(plain[0], io);
+    if (!book) return 2;
+    if (named["-o"]) io.writeText(named["-o"], table(book));
+    else io.print(table(book).trimEnd());
+    return 0;
+  },
+});
+
+export const exportPartsVerb = tableVerb(
+  "export parts",
+  "every part of an exported file with lot and serial number as CSV",
+  "carbon",
+  partsCsv,
+);
+
+export const exportWorkVerb = tableVerb(
+  "export work",
+  "work lines of an exported file as CSV: minutes, parts, lots, reasons, order numbers; no prices",
+  "order_number",
+  workLinesCsv,
+);

@@ -1,0 +1,80 @@
+import { readFileSync } from "node:fs";
+import { expect, test } from "vitest";
+import type { CliIo } from "../command-verb.ts";
+import { runCli } from "../run.ts";
+
+/** A machine whose new files are held in memory. */
+function machine() {
+  const files = new Map<string, string | Uint8Array>();
+  const printed: string[] = [];
+  const complaints: string[] = [];
+  const read = (path: string) => files.get(path) ?? readFileSync(path);
+  const io: CliIo = {
+    readText: (path) => new TextDecoder().decode(bytesOf(read(path))),
+    readBytes: (path) => bytesOf(read(path)),
+    writeText: (path, text) => files.set(path, text),
+    writeBytes: (path, bytes) => files.set(path, bytes),
+    print: (line) => printed.push(line),
+    complain: (line) => complaints.push(line),
+  };
+  return { io, files, printed, complaints };
+}
+
+const bytesOf = (data: string | Uint8Array) =>
+  typeof data === "string" ? new TextEncoder().encode(data) : new Uint8Array(data);
+
+test("a list becomes a book; taken into it again it changes nothing; bad rows give exit code 1 and a reason", async () => {
+  const { io, files, printed, complaints } = machine();
+  expect(await runCli(["import", "examples/sites.csv", "-o", "a.json"], io)).toBe(0);
+  expect(await runCli(["import", "examples/sites.csv", "--into", "a.json", "-o", "b.json"], io)).toBe(0);
+  expect(printed).toEqual([
+    "2 new sites, 4 new units, 0 already there",
+    "0 new sites, 0 new units, 4 already there",
+  ]);
+  expect(files.get("b.json")).toBe(files.get("a.json"));
+  files.set("bad.csv", 'site,tank_L\nElm,53\nOak,lots\nAsh,"5');
+  expect(await runCli(["import", "bad.csv"], io)).toBe(1);
+  expect(complaints).toEqual([
+    'line 3 refused: tank_L: "lots" is not a number.',
+    "line 4 refused: A quote is opened and never closed; what follows it is not read.",
+  ]);
+  files.set("foreign.csv", "name,tank\nElm,53");
+  expect(await runCli(["import", "foreign.csv"], io)).toBe(2);
+});
+
+test("due, calendar and tables come from the same book", async () => {
+  const { io, printed } = machine();
+  const book = "examples/larkmoor.tapside.json";
+  expect(await runCli(["due", book, "--on", "2026-11-25", "--json"], io)).toBe(0);
+  const { rows } = JSON.parse(printed.pop()!) as { rows: { reasons: { on?: string }[] }[] };
+  expect(rows.length).toBeGreaterThanOrEqual(10);
+  expect(await runCli(["calendar", book, "--on", "2026-11-25"], io)).toBe(0);
+  const days = rows.flatMap((row) => new Set(row.reasons.flatMap((one) => one.on ?? [])).size);
+  const events = printed.pop()!.match(/BEGIN:VEVENT/g)?.length ?? 0;
+  expect(events).toBe(days.reduce((sum, one) => sum + one, 0));
+  expect(await runCli(["due", book, "--on", "soon"], io)).toBe(2);
+});
+
+test("the claim file is a PDF and the data under its mark", async () => {
+  const { io, files } = machine();
+  await runCli(["import", "examples/sites.csv", "-o", "a.json"], io);
+  expect(
+    await runCli(["claim", "a.json", "--unit", "WB-2", "-o", "claim.pdf", "--on", "2026-11-25"], io),
+  ).toBe(0);
+  expect(new TextDecoder("latin1").decode(bytesOf(files.get("claim.pdf")!)).slice(0, 5)).toBe("%PDF-");
+  const data = JSON.parse(String(files.get("claim.json"))) as {
+    content: { inputs: { unit: { serial: string } } };
+  };
+  expect(data.content.inputs.unit.serial).toBe("WB-2");
+  expect(await runCli(["claim", "a.json", "--unit", "none", "-o", "x.pdf"], io)).toBe(2);
+});
+
+test("a roll has one page a sticker", async () => {
+  const { io, files, printed } = machine();
+  const url = ["--url", "https://tap.example/"];
+  expect(await runCli(["stickers", "--new", "3", ...url, "-o", "roll.pdf"], io)).toBe(0);
+  const pdf = new TextDecoder("latin1").decode(bytesOf(files.get("roll.pdf")!));
+  expect(pdf.match(/\/Type \/Page\b/g)).toHaveLength(3);
+  expect(printed).toHaveLength(3);
+  expect(await runCli(["stickers", "--new", "0", ...url, "-o", "roll.pdf"], io)).toBe(2);
+});
