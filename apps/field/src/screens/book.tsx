@@ -119,11 +119,11 @@ export function BookScreen({ onDemo, isDemo }: BookScreenProps) {
 }
 
 function useSitesWithoutUnit() {
-  const { site, point } = useBook().snapshot.book;
+  const { site, point, unit } = useBook().snapshot.book;
   return useMemo(() => {
-    const used = new Set([...point.values()].map((one) => one.site));
+    const used = new Set([...unit.values()].map((one) => point.get(one.point ?? "")?.site));
     return [...site.values()].filter((one) => !used.has(one.id));
-  }, [site, point]);
+  }, [site, point, unit]);
 }
 
 /** The way to the day: how many visits are planned and how many parts to load. */
