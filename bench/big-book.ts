@@ -2,7 +2,6 @@
  * Due list and search of 500 sites with 10,000 visits on a phone six times slower than this machine, beside a calibration loop
  * of the same run. Workers are not slowed by the throttle. Prints JSON.
  */
-import { performance } from "node:perf_hooks";
 import { type Change, exportFile, NO_STAMP, nextStamp, SCHEMA } from "@tapside/records";
 import { chromium } from "playwright";
 import { ensureApp } from "../tools/ensure-ready.mjs";
