@@ -7,6 +7,7 @@ import { useLocation } from "wouter";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
 import { useBook } from "../store/use-book.ts";
+import { tryWords } from "../try/words.ts";
 import { contextNow } from "../visit/context-now.ts";
 import { Numeral } from "../visit/numeral.tsx";
 import { startVisit } from "../visit/start-visit.ts";
@@ -49,6 +50,9 @@ export function UnitScreen({ id }: { id: string }) {
     >
       <Band tint press={{ to: open ? `/visit/${open.id}/expected` : `/unit/${id}/expected` }}>
         <span className="name">{words.expectedToday}</span>
+      </Band>
+      <Band tint press={{ to: `/unit/${id}/try` }}>
+        <span className="name">{tryWords.open}</span>
       </Band>
       {judged ? <JudgedUnit file={file} visitId={judged.id} /> : <UnjudgedUnit file={file} />}
       {open ? null : (
