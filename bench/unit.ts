@@ -61,6 +61,7 @@ const today = {
 };
 const help = { today, minimumKPaGauge: 138 };
 const { tankPressureKPaGauge: _, ...feed } = conditions(50);
+const expectedReadingsMs = 1000 / rate(() => expectedReadings(unit, today));
 const calibrationPerSecond = rate(calibration);
 const pointsPerSecond = rate((i) => operatingPoint(unit, conditions(i), { segments: 20 }));
 console.log(
@@ -71,9 +72,9 @@ console.log(
       operatingPointsPerCalibrationLoop: pointsPerSecond / calibrationPerSecond,
       fillingsPerSecond: Math.round(rate(() => filling(unit, feed))),
       fillingQuadratureErrorPercent: worstFillingError() * 100,
-      expectedReadingsMs: 1000 / rate(() => expectedReadings(unit, today)),
+      expectedReadingsMs,
       /** What a phone six times slower would need; "what should it read today" is promised within 100. */
-      expectedReadingsMsAtSixTimes: 6000 / rate(() => expectedReadings(unit, today)),
+      expectedReadingsMsAtSixTimes: 6 * expectedReadingsMs,
       tryAChangeMs: 1000 / rate(() => filling(unit, feed, { panels: 2, segments: 10 })),
       willItHelpMs:
         1000 / rate(() => willItHelp(unit, { ...unit, tanks: [...unit.tanks, ...unit.tanks] }, help)),
