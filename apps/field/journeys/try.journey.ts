@@ -51,7 +51,7 @@ describe("trying a change on a unit, offline", () => {
     await phone.close();
   });
 
-  it("the demo book of 60 units is open within three seconds, on a phone six times slower", async () => {
+  it("the demo book of 60 units opens whole on a phone six times slower; its time is printed", async () => {
     const phone = await pickUpPhone();
     await phone.offline();
     const session = await phone.context.newCDPSession(phone.page);
