@@ -7,8 +7,10 @@ import {
   type Conditions,
   expectedReadings,
   filling,
+  nightRunning,
   operatingPoint,
   simpleUnit,
+  willItHelp,
 } from "@tapside/reverse-osmosis";
 
 function rate(task: (i: number) => unknown, seconds = 1.5): number {
@@ -57,7 +59,9 @@ const today = {
   temperatureC: { value: 12, u: 0.3 },
   feedMgPerL: { value: 250, u: 4 },
 };
+const help = { today, minimumKPaGauge: 138 };
 const { tankPressureKPaGauge: _, ...feed } = conditions(50);
+const expectedReadingsMs = 1000 / rate(() => expectedReadings(unit, today));
 const calibrationPerSecond = rate(calibration);
 const pointsPerSecond = rate((i) => operatingPoint(unit, conditions(i), { segments: 20 }));
 console.log(
@@ -68,7 +72,13 @@ console.log(
       operatingPointsPerCalibrationLoop: pointsPerSecond / calibrationPerSecond,
       fillingsPerSecond: Math.round(rate(() => filling(unit, feed))),
       fillingQuadratureErrorPercent: worstFillingError() * 100,
-      expectedReadingsMs: 1000 / rate(() => expectedReadings(unit, today)),
+      expectedReadingsMs,
+      /** What a phone six times slower would need; "what should it read today" is promised within 100. */
+      expectedReadingsMsAtSixTimes: 6 * expectedReadingsMs,
+      tryAChangeMs: 1000 / rate(() => filling(unit, feed, { panels: 2, segments: 10 })),
+      willItHelpMs:
+        1000 / rate(() => willItHelp(unit, { ...unit, tanks: [...unit.tanks, ...unit.tanks] }, help)),
+      nightRunningMs: 1000 / rate(() => nightRunning({ ...unit, backLeakLPerHBar: 5 }, feed)),
     },
     null,
     2,

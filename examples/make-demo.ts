@@ -3,6 +3,7 @@ import { type Change, exportFile, type FieldValue, NO_STAMP, nextStamp } from "@
 import { operatingPoint, simpleUnit } from "@tapside/reverse-osmosis";
 import { type DemoUnit, type DemoVisit, DISTRICT } from "./district.ts";
 import { generatedDistrict } from "./generator/district-records.ts";
+import { issuedRecords } from "./generator/issued-records.ts";
 import { elementOf, PLATES, TEST } from "./generator/plates.ts";
 import type { Edit } from "./generator/unit-records.ts";
 
@@ -264,13 +265,11 @@ const INSTRUMENTS: readonly Edit[] = [
   { kind: "settings", record: "settings", day: "2023-11-01", fields: { technician: "J. Orme" } },
 ];
 
-/** An export file of these units; the same units give the same text. */
-export function demoFile(units: readonly DemoUnit[], more: readonly Edit[] = []): string {
+/** The changes of these edits in the order of their days; the same edits give the same changes. */
+function changesOf(edits: readonly Edit[]): readonly Change[] {
   let stamp = NO_STAMP;
-  const edits = [...INSTRUMENTS, ...units.flatMap(unitEdits), ...more].sort((a, b) =>
-    a.day < b.day ? -1 : a.day > b.day ? 1 : 0,
-  );
-  const changes = edits.map(({ kind, record, day, fields }, i): Change => {
+  const inOrder = [...edits].sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : 0));
+  return inOrder.map(({ kind, record, day, fields }, i): Change => {
     stamp = nextStamp(stamp, Date.parse(`${day}T09:00:00Z`));
     return {
       id: `demo-${String(i + 1).padStart(5, "0")}`,
@@ -282,7 +281,12 @@ export function demoFile(units: readonly DemoUnit[], more: readonly Edit[] = [])
       schema: 1,
     };
   });
-  return exportFile({ changes, photos: [] });
+}
+
+/** An export file of these units; the same units give the same text. */
+function demoFile(units: readonly DemoUnit[], more: readonly Edit[] = []): string {
+  const edits = [...INSTRUMENTS, ...units.flatMap(unitEdits), ...more];
+  return exportFile({ changes: changesOf([...edits, ...issuedRecords(changesOf(edits), more)]), photos: [] });
 }
 
 /** Ten units written by hand and fifty from the generator: 40 kitchens, three years. */

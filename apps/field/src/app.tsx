@@ -27,6 +27,8 @@ const OfficeRoutes = lazy(() =>
 const OFFICE =
   /^\/(?:day|scan|s|list|stickers|chain|point|site\/[^/]+\/owner|part\/[^/]+\/move|unit\/[^/]+\/(?:at|due|photos|plan|move|sticker|claim))(?:\/|$)/;
 
+const TryScreen = lazy(() => import("./try/try.tsx").then((module) => ({ default: module.TryScreen })));
+
 const OWN = "tapside";
 const DEMO = "tapside-demo";
 
@@ -61,6 +63,7 @@ export function App() {
             <Route path="/site/:id">{({ id }) => <SiteScreen id={id} key={id} />}</Route>
             <Route path="/unit/:id">{({ id }) => <UnitScreen id={id} key={id} />}</Route>
             <Route path="/unit/:id/edit">{({ id }) => <UnitEditScreen id={id} key={id} />}</Route>
+            <Route path="/unit/:id/try">{({ id }) => <TryScreen id={id} key={id} />}</Route>
             <Route path="/part/:id">{({ id }) => <PartScreen id={id} key={id} />}</Route>
             <Route path="/appliance/:id">{({ id }) => <ApplianceScreen id={id} key={id} />}</Route>
             <Route path="/instruments" component={InstrumentsScreen} />

@@ -60,10 +60,13 @@ function kindOf(before: RecordState | undefined, change: Change): Pick<RecordSta
 
 function foldField(before: FieldState | undefined, change: Change, value: FieldValue): FieldState {
   const held: Held = { value, at: change.at, change: change.id, device: change.device };
-  const byDevice = withNewest(before?.byDevice ?? [], held);
+  if (!before) return { ...held, byDevice: [held], covered: union(NONE, change.over ?? NONE) };
+  const byDevice = withNewest(before.byDevice, held);
   const newest = byDevice.reduce(newerOf);
-  return { ...newest, byDevice, covered: union(before?.covered ?? [], change.over ?? []) };
+  return { ...newest, byDevice, covered: union(before.covered, change.over ?? NONE) };
 }
+
+const NONE: readonly string[] = [];
 
 function withNewest(held: readonly Held[], next: Held): readonly Held[] {
   const own = held.find((other) => other.device === next.device);

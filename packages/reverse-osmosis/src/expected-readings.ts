@@ -56,8 +56,17 @@ export const usualScatter: Scatter = {
 
 type Values = Readonly<Record<ExpectedPort, number>>;
 
+/** Steps along the element: the middle to 0.01 %, the spread about it, itself known to a tenth, with fewer. */
+const SEGMENTS = { centre: 20, spread: 6 } as const;
+
 /** Every port of one draw; tank ports are left out when there is no pressurised tank or it cannot fill. */
-function portsOf(unit: Unit, today: Today, scatter: Scatter, draw: Draw): Outcome<Partial<Values>> {
+function portsOf(
+  unit: Unit,
+  today: Today,
+  scatter: Scatter,
+  draw: Draw,
+  segments: number,
+): Outcome<Partial<Values>> {
   const varied = variedUnit(unit, scatter, draw);
   const { feedPressureKPaGauge: p, temperatureC: t, feedMgPerL: c, staticFeedKPaGauge } = today;
   const conditions = {
@@ -65,7 +74,7 @@ function portsOf(unit: Unit, today: Today, scatter: Scatter, draw: Draw): Outcom
     temperatureC: t.value + draw.temperature * t.u,
     feedMgPerL: c.value * Math.exp((draw.solids * c.u) / c.value),
   };
-  const open = operatingPoint(varied, { ...conditions, tankPressureKPaGauge: 0 });
+  const open = operatingPoint(varied, { ...conditions, tankPressureKPaGauge: 0 }, { segments });
   if (open.kind === "refused") return open;
   if (open.kind !== "flowing") return refused(open.kind);
   const ports = {
@@ -74,7 +83,10 @@ function portsOf(unit: Unit, today: Today, scatter: Scatter, draw: Draw): Outcom
     permeate: open.permeateLPerH,
     permeateToWaste: open.permeateMgPerL,
   };
-  const options: FillingOptions = staticFeedKPaGauge === undefined ? {} : { staticFeedKPaGauge };
+  const options: FillingOptions = {
+    segments,
+    ...(staticFeedKPaGauge !== undefined && { staticFeedKPaGauge }),
+  };
   const filled = filling(varied, conditions, options);
   if (filled.kind !== "known") return known(ports);
   return known({ ...ports, tankFull: filled.value.shutOffKPaGauge, delivered: filled.value.meanMgPerL });
@@ -117,13 +129,13 @@ export function expectedReadings(
   today: Today,
   scatter: Scatter = usualScatter,
 ): Outcome<Partial<Record<ExpectedPort, Interval>>> {
-  const centre = portsOf(unit, today, scatter, middle);
+  const centre = portsOf(unit, today, scatter, middle, SEGMENTS.centre);
   if (centre.kind !== "known") return centre;
   const ports = Object.keys(centre.value) as ExpectedPort[];
   const variance = new Map(ports.map((port) => [port, 0]));
   for (const name of Object.keys(middle) as (keyof Draw)[]) {
-    const up = portsOf(unit, today, scatter, { ...middle, [name]: 1 });
-    const down = portsOf(unit, today, scatter, { ...middle, [name]: -1 });
+    const up = portsOf(unit, today, scatter, { ...middle, [name]: 1 }, SEGMENTS.spread);
+    const down = portsOf(unit, today, scatter, { ...middle, [name]: -1 }, SEGMENTS.spread);
     if (up.kind !== "known" || down.kind !== "known") continue;
     for (const port of ports) {
       const [high, low] = [up.value[port], down.value[port]];

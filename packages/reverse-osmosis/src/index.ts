@@ -10,6 +10,7 @@ export { drawdownShare } from "./drawdown.ts";
 export { efficiency } from "./efficiency.ts";
 export type { Element } from "./element.ts";
 export { elementFromNameplate, type Nameplate } from "./element-from-nameplate.ts";
+export { type ElementPlace, elementProfile } from "./element-profile.ts";
 export {
   type ExpectedPort,
   expectedReadings,

@@ -5,6 +5,7 @@ import { useLocation } from "wouter";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
 import { useBook } from "../store/use-book.ts";
+import { tryWords } from "../try/words.ts";
 import { startVisit } from "../visit/start-visit.ts";
 import { bookWords as words } from "../words/book.ts";
 import { officeWords } from "../words/office.ts";
@@ -42,6 +43,9 @@ export function UnitScreen({ id }: { id: string }) {
     >
       <Band tint press={{ to: open ? `/visit/${open.id}/expected` : `/unit/${id}/expected` }}>
         <span className="name">{words.expectedToday}</span>
+      </Band>
+      <Band tint press={{ to: `/unit/${id}/try` }}>
+        <span className="name">{tryWords.open}</span>
       </Band>
       {judged ? <UnitBands file={file} visitId={judged.id} /> : <UnjudgedUnit file={file} />}
       {open ? null : <OtherKinds start={start} />}

@@ -1,0 +1,73 @@
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { closeBrowser, openBrowser, pickUpPhone } from "./phone.ts";
+import { shoot } from "./shoot.ts";
+
+describe("trying a change on a unit, offline", () => {
+  beforeAll(async () => {
+    await openBrowser();
+  });
+  afterAll(closeBrowser);
+
+  it.each([
+    { dark: false, width: 390 },
+    { dark: true, width: 360 },
+  ])("by thumb: colder, another charge, half the restrictor; the answer is at once, %j", async (look) => {
+    const phone = await pickUpPhone(look);
+    const suffix = look.dark ? "-dark" : "";
+    await phone.offline();
+    await phone.tap(/^Open the demo book/);
+    await phone.page
+      .getByRole("link", { name: /^Sallow Lane/ })
+      .first()
+      .click();
+    await phone.tap("Try a change");
+    await phone.page.getByRole("heading", { level: 1, name: "Try a change" }).waitFor();
+    await phone.checkAccess("try");
+    await shoot(phone, `try${suffix}`);
+    const answer = phone.page.locator("[aria-live=polite]").first();
+    const before = await answer.textContent();
+    expect(before).toMatch(/as now/);
+    for (let n = 0; n < 4; n++) await phone.tap("Water: less");
+    await phone.page.getByText("8 °C").first().waitFor();
+    expect(await answer.textContent()).not.toBe(before);
+    const colder = hours(await answer.textContent());
+    expect(colder.changed).toBeGreaterThan(colder.now);
+    await phone.tap(/^Charge/);
+    for (let n = 0; n < 7; n++) await phone.tap("Charge: more");
+    await phone.tap(/^Restrictor/);
+    for (let n = 0; n < 3; n++) await phone.tap("Restrictor: less");
+    await phone.page.getByText("× 0.5").first().waitFor();
+    await phone.tap("Second tank");
+    await phone.checkAccess("changed");
+    await shoot(phone, `try-changed${suffix}`);
+    await phone.page.evaluate(() => window.scrollTo(0, 420));
+    await shoot(phone, `try-below${suffix}`);
+    expect(await phone.page.locator("main").innerHTML()).not.toMatch(/NaN|undefined|Infinity/);
+    await phone.tap(/^As it is/);
+    expect(await answer.textContent()).toBe(before);
+    await phone.tap(/^Unit/);
+    await phone.page.getByRole("heading", { level: 1, name: /Sallow Lane/ }).waitFor();
+    expect(phone.errors.filter((error) => !error.includes("ERR_INTERNET_DISCONNECTED"))).toEqual([]);
+    await phone.close();
+  });
+
+  it("the demo book of 60 units opens whole on a phone six times slower; its time is printed", async () => {
+    const phone = await pickUpPhone();
+    await phone.offline();
+    const session = await phone.context.newCDPSession(phone.page);
+    await session.send("Emulation.setCPUThrottlingRate", { rate: 6 });
+    const from = Date.now();
+    await phone.tap(/^Open the demo book/);
+    await phone.page.getByText("Fallow Ground secondary, Unit 2").first().waitFor();
+    console.info(`demo book open after ${Date.now() - from} ms at 6 times throttle`);
+    expect(await phone.page.getByText("60 units").count()).toBe(1);
+    await phone.close();
+  });
+});
+
+/** "Full in2.6 h, now 2.1 h…" */
+function hours(text: string | null): { changed: number; now: number } {
+  const found = /Full in([\d.]+) h, now ([\d.]+) h/.exec(text ?? "");
+  if (!found) throw new Error(`no hours in ${text}`);
+  return { changed: Number(found[1]), now: Number(found[2]) };
+}

@@ -1,0 +1,109 @@
+import { elementAsNew, type UnitAsRead, unitAsRead } from "@tapside/assessment";
+import { converted, type Outcome } from "@tapside/quantities";
+import { type UnitFile, unitFile } from "@tapside/records";
+import { useMemo, useState } from "react";
+import { Band } from "../look/band.tsx";
+import { Screen } from "../look/screen.tsx";
+import { day } from "../screens/day.ts";
+import { Gone } from "../screens/gone.tsx";
+import { whyNot } from "../screens/why-not.ts";
+import { useBook } from "../store/use-book.ts";
+import { contextNow } from "../visit/context-now.ts";
+import { applied, asItIs, type Tried } from "./change.ts";
+import { Knobs } from "./knobs.tsx";
+import { outcomeOf, type TriedOutcome } from "./outcome-of.ts";
+import { ElementPicture, FillingPicture, short, TankPicture } from "./pictures.tsx";
+import "./try.css";
+import { tryWords as words } from "./words.ts";
+
+/** One page to try changes on a unit: turn by thumb, see filling, tank and element answer at once. */
+export function TryScreen({ id }: { id: string }) {
+  const { snapshot } = useBook();
+  const { book } = snapshot;
+  const file = useMemo(() => unitFile(book, id), [book, id]);
+  const base = useMemo(() => (file ? unitAsRead(file, contextNow(book)) : undefined), [file, book]);
+  if (!file || !base) return <Gone />;
+  if (base.kind !== "known")
+    return (
+      <Screen title={words.title} subtitle={nameOf(file)} back={{ label: words.unit, to: `/unit/${id}` }}>
+        <Band>{whyNot(base)}</Band>
+      </Screen>
+    );
+  return <Bench file={file} base={base.value} />;
+}
+
+const nameOf = (file: UnitFile) => [file.site.name, file.unit.name].filter(Boolean).join(", ");
+
+function Bench({ file, base }: { file: UnitFile; base: UnitAsRead }) {
+  const { snapshot } = useBook();
+  const start = useMemo(() => asItIs(base), [base]);
+  const [tried, setTried] = useState<Tried>(start);
+  const fresh = useMemo(() => elementAsNew(file, contextNow(snapshot.book)), [file, snapshot.book]);
+  const now = useMemo(() => outcomeOf(base), [base]);
+  const changed = useMemo(() => {
+    const element = fresh.kind === "known" ? base.unit.elements.map(() => fresh.value) : base.unit.elements;
+    return outcomeOf(applied(base, tried, element));
+  }, [base, tried, fresh]);
+  const visit = file.visits.find((one) => one.id === base.visit);
+  return (
+    <Screen
+      title={words.title}
+      subtitle={`${nameOf(file)}, ${visit ? words.from(day(visit.startedAt)) : words.fromNameplate}`}
+      back={{ label: words.unit, to: `/unit/${file.unit.id}` }}
+      next={{ label: words.asItIs, hint: words.asItIsHint, onPress: () => setTried(start) }}
+    >
+      <div className="try">
+        <div aria-live="polite">
+          <Answer now={now} changed={changed} minimumKPa={base.minimumKPaGauge} />
+        </div>
+        {now.kind === "known" && changed.kind === "known" ? (
+          <>
+            <Band>
+              <FillingPicture now={now.value} changed={changed.value} />
+            </Band>
+            <Band>
+              <TankPicture now={now.value} changed={changed.value} />
+            </Band>
+            <Band>
+              <ElementPicture now={now.value} changed={changed.value} />
+            </Band>
+          </>
+        ) : null}
+        <Band tint>
+          <p className="note">{words.estimate}</p>
+        </Band>
+      </div>
+      <Knobs tried={tried} start={start} canRenew={fresh.kind === "known"} onTurn={setTried} />
+    </Screen>
+  );
+}
+
+interface AnswerProps {
+  readonly now: Outcome<TriedOutcome>;
+  readonly changed: Outcome<TriedOutcome>;
+  readonly minimumKPa: number;
+}
+
+/** The answer: three figures, each beside what it is now; or why there is none. */
+function Answer({ now, changed, minimumKPa }: AnswerProps) {
+  if (changed.kind !== "known") return <Band heavy>{whyNot(changed)}</Band>;
+  const minimum = minimumKPa > 0 ? converted(minimumKPa, "kPa", "psi").toFixed(0) : undefined;
+  const rows = [
+    [words.hours, "hours", words.h],
+    [words.litres(minimum), "usableL", words.L],
+    [words.delivered, "deliveredMgPerL", words.ppm],
+  ] as const;
+  return (
+    <Band heavy>
+      {rows.map(([label, key, unit]) => {
+        const is = unit(short(changed.value[key]));
+        return (
+          <span className="row answer" key={key}>
+            <span>{label}</span>
+            <strong>{now.kind === "known" ? words.instead(is, unit(short(now.value[key]))) : is}</strong>
+          </span>
+        );
+      })}
+    </Band>
+  );
+}
