@@ -1,0 +1,15 @@
+import { type Tube, tubeDrop } from "../tube-drop.ts";
+
+/**
+ * Pressure lost in tubes one after the other, kPa, as one number that rises with flow without a step: between laminar and
+ * turbulent it moves from the lower to the upper bound with the Reynolds number.
+ */
+export function tubesLossKPa(tubes: readonly Tube[], flowLPerH: number, temperatureC: number): number {
+  let sum = 0;
+  for (const tube of tubes) {
+    const { lowKPa, highKPa, reynolds, regime } = tubeDrop(tube, flowLPerH, temperatureC);
+    const share = regime === "transition" ? (reynolds - 2000) / 2000 : 0;
+    sum += lowKPa + share * (highKPa - lowKPa);
+  }
+  return sum;
+}
