@@ -20,7 +20,7 @@ const usualValve: Restrictor = { kind: "rated", ratedLPerH: 240, ratedKPa: 200 }
  * import { deliveredLPerH, simpleUnit } from "@tapside/reverse-osmosis";
  * const unit = simpleUnit({ areaM2: 1.5, waterLPerM2HBar: 4.2, saltLPerM2H: 0.65 }, { ratedLPerH: 45, ratedKPa: 414 });
  * deliveredLPerH(unit, 200, 15); // => 240
- * deliveredLPerH({ ...unit, outletCartridges: [{ id: "carbon", dropKPa: 150, atLPerH: 120 }] }, 200, 15); // => 131
+ * deliveredLPerH({ ...unit, outletCartridges: [{ id: "carbon", dropKPa: 150, atLPerH: 120 }] }, 200, 15); // => 120
  * ```
  */
 export function deliveredLPerH(unit: Unit, tankKPaGauge: number, temperatureC: number): number {
@@ -34,6 +34,10 @@ export function deliveredLPerH(unit: Unit, tankKPaGauge: number, temperatureC: n
   const most = restrictorLPerH(valve, atValve(0), temperatureC);
   if (!(most > 0)) return 0;
   const excess = (flow: number) => restrictorLPerH(valve, atValve(flow), temperatureC) - flow;
-  const root = fallingRoot(excess, { low: 0, high: most, guess: most / 2 }, { x: 1e-9 * most, f: 1e-6 * most });
+  const root = fallingRoot(
+    excess,
+    { low: 0, high: most, guess: most / 2 },
+    { x: 1e-9 * most, f: 1e-6 * most },
+  );
   return root.kind === "no-sign-change" ? 0 : root.x;
 }

@@ -1,5 +1,5 @@
-import { backLeakLPerH } from "./internal/back-leak.ts";
 import { operatingPoint } from "./operating-point.ts";
+import { standingLeakLPerH } from "./standing-leak.ts";
 import type { Conditions, Unit } from "./unit.ts";
 
 /** What a full tank and a unit at rest show. */
@@ -27,13 +27,13 @@ export interface FullTank {
  * const sound = simpleUnit(element, { ratedLPerH: 45, ratedKPa: 414 }, { volumeL: 53, airChargeKPaGauge: 50 });
  * const at = { feedPressureKPaGauge: 400, temperatureC: 15, feedMgPerL: 300, tankPressureKPaGauge: 256 };
  * fullTank(sound, at).drainLPerH; // => 0
- * fullTank({ ...sound, backLeakLPerHBar: 2 }, at).drainFeedClosedLPerH; // => 3.5
- * fullTank({ ...sound, backLeakLPerHBar: 2 }, at).tankFallKPaPerH; // => 56
+ * fullTank({ ...sound, backLeakLPerHBar: 2 }, at).drainFeedClosedLPerH; // => 3.55
+ * fullTank({ ...sound, backLeakLPerHBar: 2 }, at).tankFallKPaPerH; // => 56.6
  * ```
  */
 export function fullTank(unit: Unit, conditions: Conditions): FullTank {
   const { tankPressureKPaGauge, temperatureC } = conditions;
-  const back = unit.tanks.length > 0 ? backLeakLPerH(unit, tankPressureKPaGauge, temperatureC) : 0;
+  const back = unit.tanks.length > 0 ? standingLeakLPerH(unit, tankPressureKPaGauge, temperatureC) : 0;
   const perKPa = litresPerKPa(unit, tankPressureKPaGauge);
   return {
     drainLPerH: unit.shutOff.stuckOpen ? runningDrain(unit, conditions) : back,
@@ -51,6 +51,7 @@ function litresPerKPa(unit: Unit, pressureKPaGauge: number): number {
   let sum = 0;
   for (const { volumeL, airChargeKPaGauge } of unit.tanks)
     if (pressureKPaGauge > airChargeKPaGauge)
-      sum += (volumeL * (airChargeKPaGauge + unit.atmosphericKPa)) / (pressureKPaGauge + unit.atmosphericKPa) ** 2;
+      sum +=
+        (volumeL * (airChargeKPaGauge + unit.atmosphericKPa)) / (pressureKPaGauge + unit.atmosphericKPa) ** 2;
   return sum;
 }

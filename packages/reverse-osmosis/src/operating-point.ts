@@ -132,7 +132,8 @@ function behindTubes(unit: Unit, conditions: Conditions, settling: Settling): Op
     const flow = point.kind === "flowing" ? point.permeateLPerH : 0;
     return tankKPa + tubesLossKPa(tubes, flow, conditions.temperatureC) - backKPa;
   };
-  const lost = point.kind === "flowing" ? tubesLossKPa(tubes, point.permeateLPerH, conditions.temperatureC) : 0;
+  const lost =
+    point.kind === "flowing" ? tubesLossKPa(tubes, point.permeateLPerH, conditions.temperatureC) : 0;
   const guess = Math.min(tankKPa + lost, (tankKPa + 3 * deadHeadKPa) / 4);
   fallingRoot(excess, { low: tankKPa, high: deadHeadKPa, guess }, { x: 1e-9, f: 1e-7 * deadHeadKPa });
   return point;

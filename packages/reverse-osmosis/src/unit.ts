@@ -29,8 +29,8 @@ export interface Unit {
   readonly arrangement?: "series" | "parallel";
   readonly restrictor: Restrictor;
   readonly drainTubes?: readonly Tube[];
-  /** In series with the restrictor, outside the unit: what a blocked drain line still lets pass. */
-  readonly drainObstruction?: Restrictor;
+  /** Share of the restrictor's flow that a blocked drain line still lets pass; absent = all. */
+  readonly drainLineShare?: number;
   readonly shutOff: ShutOff;
   /** What the leaking check valve passes back from the tank, L/h per bar; absent = it holds. */
   readonly backLeakLPerHBar?: number;
