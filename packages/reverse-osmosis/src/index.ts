@@ -21,10 +21,12 @@ export {
 } from "./expected-readings.ts";
 export { type FaultId, faults } from "./faults.ts";
 export { type Filling, type FillingOptions, filling } from "./filling.ts";
+export { type FillingSays, fillingSays } from "./filling-says.ts";
 export { type FirstDraw, type FirstDrawQuestion, firstDraw, type Waste } from "./first-draw.ts";
 export { type FitReadings, fitUnit, type UnitFit } from "./fit-unit.ts";
 export { type FullTank, fullTank } from "./full-tank.ts";
 export { hazenWilliamsHeadM } from "./hazen-williams.ts";
+export { type IonOptions, type IonPlace, type IonsAlong, ionsAlongElement } from "./ions-along-element.ts";
 export { logMeanFactor } from "./log-mean-factor.ts";
 export { naclActivityCoefficient } from "./nacl-activity-coefficient.ts";
 export { naclMolality } from "./nacl-molality.ts";
