@@ -80,6 +80,9 @@ function idle(unit: Unit, conditions: Conditions, kind: IdlePoint["kind"]): Idle
   };
 }
 
+/** A pressure below a hundredth of a pascal drives nothing. */
+const leastKPa = 1e-5;
+
 /**
  * Where the unit settles at given pressures, temperature and water: flow, pressure and dissolved solids at every port.
  *
@@ -109,8 +112,8 @@ export function operatingPoint(
   const side = feedSide(unit, conditions);
   const deadHeadKPa = side.elementKPa(0);
   const tankKPa = unit.storage === "vented" ? 0 : conditions.tankPressureKPaGauge;
-  if (!(deadHeadKPa > 0)) return idle(unit, conditions, "no-flow");
-  if (tankKPa >= deadHeadKPa) return idle(unit, conditions, "tank-above-feed");
+  if (!(deadHeadKPa > leastKPa)) return idle(unit, conditions, "no-flow");
+  if (tankKPa >= deadHeadKPa - leastKPa) return idle(unit, conditions, "tank-above-feed");
   return behindTubes(unit, conditions, { side, deadHeadKPa, tankKPa, segments: options.segments ?? 20 });
 }
 
