@@ -183,8 +183,10 @@ interface Settled {
 function pointOf(unit: Unit, conditions: Conditions, settled: Settled): FlowingPoint {
   const { end, feedLPerH } = settled;
   const { feedMgPerL } = conditions;
-  const rest = feedLPerH - end.permeateLPerH;
-  const made = { flow: end.permeateLPerH, mgPerL: end.permeateSaltMgPerH / end.permeateLPerH };
+  // A drain of next to nothing must not round away: nothing divides by it below.
+  const rest = Math.max(feedLPerH - end.permeateLPerH, 1e-12 * feedLPerH);
+  const water = feedLPerH - rest;
+  const made = { flow: water, mgPerL: end.permeateSaltMgPerH / water };
   const left = { flow: rest, mgPerL: (feedLPerH * feedMgPerL - end.permeateSaltMgPerH) / rest };
   const [permeate, concentrate] = unit.linesReversed ? [left, made] : [made, left];
   const share = unit.blendFraction ?? 0;
