@@ -11,6 +11,10 @@ import { waterAnalysisVerb } from "./verbs/water-analysis.ts";
 const rowExamples: Readonly<Record<string, readonly Example[]>> = {
   unit: [{ args: ["unit", "reference/small-ro-unit/operating_points.csv"], prints: "permeate_L_h" }],
   "unit fill": [{ args: ["unit", "fill", "reference/small-ro-unit/fillings.csv"], prints: "fill_time_h" }],
+  "unit fit": [
+    { args: ["unit", "fit", "reference/small-ro-unit/operating_points.csv"], prints: "A_L_m2_h_bar_low" },
+  ],
+  "unit ions": [{ args: ["unit", "ions", "examples/larkmoor-concentrate.csv"], prints: "scale_summer" }],
   "unit standby": [
     { args: ["unit", "standby", "reference/small-ro-unit/fillings.csv"], prints: "waste_min" },
   ],

@@ -78,7 +78,7 @@ function portsOf(
   if (open.kind === "refused") return open;
   if (open.kind !== "flowing") return refused(open.kind);
   const ports = {
-    afterFilter: open.elementPressureKPaGauge,
+    afterFilter: open.afterFilterKPaGauge,
     drain: open.concentrateLPerH,
     permeate: open.permeateLPerH,
     permeateToWaste: open.permeateMgPerL,
@@ -89,7 +89,9 @@ function portsOf(
   };
   const filled = filling(varied, conditions, options);
   if (filled.kind !== "known") return known(ports);
-  return known({ ...ports, tankFull: filled.value.shutOffKPaGauge, delivered: filled.value.meanMgPerL });
+  const delivered = filled.value.meanMgPerL + (unit.addedMgPerL ?? 0);
+  if (unit.storage === "vented") return known({ ...ports, delivered });
+  return known({ ...ports, tankFull: filled.value.shutOffKPaGauge, delivered });
 }
 
 const ownReading = (port: ExpectedPort, value: number, scatter: Scatter): number => {

@@ -1,16 +1,16 @@
-import type { Conditions, Unit } from "./unit.ts";
-
-/** A unit and its water together: what a fault changes. */
-export interface Situation {
-  readonly unit: Unit;
-  readonly conditions: Conditions;
-}
+import type { Situation } from "./situation.ts";
+import type { Tube } from "./tube-drop.ts";
+import type { Unit } from "./unit.ts";
 
 interface Fault {
+  /** Where it sits: in the unit, the water that comes, how much is used, a meter, or the taking of a sample. */
+  readonly kind: "unit" | "supply" | "use" | "meter" | "sample" | "setting";
   /** Smallest and largest size met; the size is a factor unless the name of the parameter says otherwise. */
   readonly low: number;
   readonly high: number;
   readonly parameter: string;
+  /** Part without which there is no such fault. */
+  readonly needs?: "booster" | "outletCartridges" | "tanks" | "softenerPasses" | "carbonPasses";
   readonly apply: (situation: Situation, size: number) => Situation;
 }
 
@@ -33,88 +33,162 @@ const clogged = (s: Situation, size: number) =>
 const charge = (s: Situation, airChargeKPaGauge: number) =>
   unitWith(s, { tanks: s.unit.tanks.map((tank) => ({ ...tank, airChargeKPaGauge })) });
 
+const weakBooster = (s: Situation, size: number): Situation => {
+  const { booster, ...rest } = s.unit;
+  if (!booster) return s;
+  const { shutOffRiseKPa, openFlowLPerH } = booster;
+  if (size === 0) return { ...s, unit: rest };
+  return unitWith(s, {
+    booster: { shutOffRiseKPa: shutOffRiseKPa * size, openFlowLPerH: openFlowLPerH * size },
+  });
+};
+
+/** A nipped tube: a few centimetres with a small free bore. */
+const kink = (freeBoreMm: number): Tube => ({ boreMm: freeBoreMm, lengthM: 0.03, fittingsK: 1.5 });
+
 /**
  * Faults as changes of the unit's parameters, by cause id. Ranges: assumed, common practice, no source; meant to be edited.
- * Causes that change no parameter of the unit (chlorine, hardness, meter errors, first draw) belong to the readings.
+ * Faults of meters and sampling change what is read, not the unit.
  */
 export const faults = {
-  fouledMembrane: { low: 0.25, high: 0.78, parameter: "A factor", apply: (s, size) => elements(s, size, 1) },
+  fouledMembrane: {
+    kind: "unit",
+    low: 0.25,
+    high: 0.78,
+    parameter: "A factor",
+    apply: (s, size) => elements(s, size, 1),
+  },
   scaledMembrane: {
+    kind: "unit",
     low: 0.3,
     high: 0.8,
     parameter: "A factor; B grows with it to 1.3 to 3",
     apply: (s, size) => elements(s, size, 1.3 + (1.7 * (0.8 - size)) / 0.5),
   },
   oxidisedMembrane: {
+    kind: "unit",
     low: 2,
     high: 8,
     parameter: "B factor; A grows with it to 1.15 to 1.8",
     apply: (s, size) => elements(s, 1.15 + (0.65 * (size - 2)) / 6, size),
   },
   sealLeak: {
+    kind: "unit",
     low: 0.02,
     high: 0.5,
     parameter: "leak, L/h per bar",
     apply: (s, size) => unitWith(s, { elements: s.unit.elements.map((e) => ({ ...e, leakLPerHBar: size })) }),
   },
   brineSeal: {
+    kind: "unit",
     low: 0.55,
     high: 0.9,
     parameter: "A factor; polarisation grows with it to 1.3 to 2.2",
     apply: (s, size) => elements(s, size, 1, 1.3 + (0.9 * (0.9 - size)) / 0.35),
   },
-  restrictorBlocked: { low: 0.04, high: 0.55, parameter: "restrictor factor", apply: restrictor },
-  drainLineBlocked: { low: 0.04, high: 0.55, parameter: "restrictor factor", apply: restrictor },
-  restrictorTooBig: { low: 1.8, high: 8, parameter: "restrictor factor", apply: restrictor },
-  preFilterClogged: { low: 5, high: 50, parameter: "drop factor", apply: clogged },
+  restrictorBlocked: {
+    kind: "unit",
+    low: 0.04,
+    high: 0.55,
+    parameter: "restrictor factor",
+    apply: restrictor,
+  },
+  drainLineBlocked: {
+    kind: "unit",
+    low: 0.04,
+    high: 0.55,
+    parameter: "share of the restrictor's flow that passes",
+    apply: (s, size) => unitWith(s, { drainLineShare: (s.unit.drainLineShare ?? 1) * size }),
+  },
+  restrictorTooBig: { kind: "unit", low: 1.8, high: 8, parameter: "restrictor factor", apply: restrictor },
+  preFilterClogged: { kind: "unit", low: 5, high: 50, parameter: "drop factor", apply: clogged },
   shutOffSticking: {
+    kind: "unit",
     low: 20,
     high: 300,
     parameter: "drop at 80 L/h after the filter, kPa",
     apply: (s, size) =>
-      unitWith(s, { cartridges: [...s.unit.cartridges, { id: "shutOff", dropKPa: size, atLPerH: 80 }] }),
+      unitWith(s, {
+        shutOff: { ...s.unit.shutOff, sticking: { id: "shutOff", dropKPa: size, atLPerH: 80 } },
+      }),
   },
   lowFeedPressure: {
+    kind: "supply",
     low: 100,
     high: 250,
     parameter: "feed pressure, kPa gauge",
-    apply: (s, size) => ({ ...s, conditions: { ...s.conditions, feedPressureKPaGauge: size } }),
+    apply: (s, size) => ({
+      ...s,
+      conditions: { ...s.conditions, feedPressureKPaGauge: size },
+      ...(s.staticFeedKPaGauge !== undefined && {
+        staticFeedKPaGauge: (s.staticFeedKPaGauge * size) / s.conditions.feedPressureKPaGauge,
+      }),
+    }),
   },
   coldWater: {
+    kind: "supply",
     low: 3,
     high: 9,
     parameter: "temperature, °C",
     apply: (s, size) => ({ ...s, conditions: { ...s.conditions, temperatureC: size } }),
   },
-  airChargeLow: { low: 0, high: 25, parameter: "air charge, kPa gauge", apply: charge },
-  airChargeHigh: { low: 90, high: 200, parameter: "air charge, kPa gauge", apply: charge },
+  airChargeLow: {
+    kind: "unit",
+    low: 0,
+    high: 25,
+    parameter: "air charge, kPa gauge",
+    needs: "tanks",
+    apply: charge,
+  },
+  airChargeHigh: {
+    kind: "unit",
+    low: 90,
+    high: 200,
+    parameter: "air charge, kPa gauge",
+    needs: "tanks",
+    apply: charge,
+  },
   diaphragmRuptured: {
+    kind: "unit",
     low: 0.04,
     high: 0.3,
     parameter: "gas volume factor",
+    needs: "tanks",
     apply: (s, size) =>
-      unitWith(s, { tanks: s.unit.tanks.map((tank) => ({ ...tank, volumeL: tank.volumeL * size })) }),
+      unitWith(s, {
+        tanks: s.unit.tanks.map((tank) => ({ ...tank, volumeL: tank.volumeL * size, waterAtAirValve: true })),
+      }),
   },
-  tankValveClosed: { low: 1, high: 1, parameter: "none", apply: (s) => unitWith(s, { tanks: [] }) },
+  tankValveClosed: {
+    kind: "unit",
+    low: 1,
+    high: 1,
+    parameter: "none",
+    apply: (s) => unitWith(s, { tanks: [] }),
+  },
   checkValveFailed: {
+    kind: "unit",
     low: 0.5,
     high: 10,
     parameter: "back leak, L/h per bar",
     apply: (s, size) => unitWith(s, { backLeakLPerHBar: size }),
   },
   shutOffStuckOpen: {
+    kind: "unit",
     low: 1,
     high: 1,
     parameter: "none",
     apply: (s) => unitWith(s, { shutOff: { ...s.unit.shutOff, stuckOpen: true } }),
   },
   bypassOpen: {
+    kind: "unit",
     low: 0.03,
     high: 0.3,
     parameter: "share of feed in the product",
     apply: (s, size) => unitWith(s, { blendFraction: size }),
   },
   feedSolidsChanged: {
+    kind: "supply",
     low: 1.5,
     high: 3,
     parameter: "feed factor",
@@ -124,9 +198,11 @@ export const faults = {
     }),
   },
   postFilterClogged: {
+    kind: "unit",
     low: 5,
     high: 150,
     parameter: "outlet drop factor",
+    needs: "outletCartridges",
     apply: (s, size) =>
       unitWith(s, {
         outletCartridges: (s.unit.outletCartridges ?? []).map((c) => ({
@@ -134,6 +210,100 @@ export const faults = {
           clogging: (c.clogging ?? 1) * size,
         })),
       }),
+  },
+  tubingReversed: {
+    kind: "unit",
+    low: 1,
+    high: 1,
+    parameter: "none",
+    apply: (s) => unitWith(s, { linesReversed: true }),
+  },
+  carbonExhausted: {
+    kind: "unit",
+    low: 0.15,
+    high: 0.9,
+    parameter: "share of chlorine that passes",
+    apply: (s, size) => unitWith(s, { carbonPasses: size }),
+  },
+  softenerFailed: {
+    kind: "unit",
+    low: 0.4,
+    high: 1,
+    parameter: "share of hardness that passes",
+    needs: "softenerPasses",
+    apply: (s, size) => unitWith(s, { softenerPasses: size }),
+  },
+  boosterWeak: {
+    kind: "unit",
+    low: 0,
+    high: 0.6,
+    parameter: "factor of rise and flow; 0 = its pressure switch keeps it off",
+    needs: "booster",
+    apply: weakBooster,
+  },
+  kinkedFeedLine: {
+    kind: "unit",
+    low: 1.2,
+    high: 1.9,
+    parameter: "free bore, mm",
+    apply: (s, size) => unitWith(s, { feedTubes: [...(s.unit.feedTubes ?? []), kink(size)] }),
+  },
+  kinkedPermeateLine: {
+    kind: "unit",
+    low: 0.45,
+    high: 0.8,
+    parameter: "free bore, mm",
+    apply: (s, size) => unitWith(s, { permeateTubes: [...(s.unit.permeateTubes ?? []), kink(size)] }),
+  },
+  kinkedOutletLine: {
+    kind: "unit",
+    low: 0.8,
+    high: 2,
+    parameter: "free bore, mm",
+    apply: (s, size) => unitWith(s, { outletTubes: [...(s.unit.outletTubes ?? []), kink(size)] }),
+  },
+  airLock: {
+    kind: "unit",
+    low: 0.3,
+    high: 0.8,
+    parameter: "share of the element that is wet",
+    apply: (s, size) =>
+      unitWith(s, { elements: s.unit.elements.map((e) => ({ ...e, areaM2: e.areaM2 * size })) }),
+  },
+  deliveredRaisedOnPurpose: {
+    kind: "setting",
+    low: 15,
+    high: 90,
+    parameter: "added by a remineraliser, mg/L",
+    apply: (s, size) => unitWith(s, { addedMgPerL: (s.unit.addedMgPerL ?? 0) + size }),
+  },
+  demandAboveCapacity: {
+    kind: "use",
+    low: 1.5,
+    high: 4,
+    parameter: "factor of the litres used a day",
+    apply: (s, size) => ({ ...s, usedLPerDay: (s.usedLPerDay ?? 0) * size }),
+  },
+  tdsMeterOff: {
+    kind: "meter",
+    low: 0.6,
+    high: 1.7,
+    parameter: "factor of every dissolved-solids reading",
+    apply: (s, size) => ({ ...s, solidsGain: (s.solidsGain ?? 1) * size }),
+  },
+  gaugeOff: {
+    kind: "meter",
+    low: 0.7,
+    high: 1.4,
+    parameter: "factor of every pressure reading",
+    apply: (s, size) => ({ ...s, gaugeGain: (s.gaugeGain ?? 1) * size }),
+  },
+  sampleAfterStandby: {
+    kind: "sample",
+    low: 2,
+    high: 8,
+    parameter: "factor of the first water",
+    apply: (s, size) => ({ ...s, firstWaterFactor: size }),
   },
 } as const satisfies Record<string, Fault>;
 

@@ -1,8 +1,8 @@
 import { known, type Outcome, refused } from "@tapside/quantities";
 import { gaussNodes } from "./internal/gauss-legendre.ts";
+import { shutsOffAtKPaGauge } from "./internal/shuts-off-at.ts";
 import { litresInTanks, tanksPressureKPaGauge } from "./internal/tanks.ts";
 import { type FlowingPoint, operatingPoint } from "./operating-point.ts";
-import { shutOffPressureKPaGauge } from "./shut-off.ts";
 import type { Conditions, Unit } from "./unit.ts";
 
 export interface Filling {
@@ -38,32 +38,13 @@ export interface FillingOptions {
   readonly staticFeedKPaGauge?: number;
 }
 
-/** Tank pressure at which filling ends: the shut-off's share of what stands at the element with no permeate flowing. */
-function endPressure(
-  unit: Unit,
-  conditions: Omit<Conditions, "tankPressureKPaGauge">,
-  staticFeedKPaGauge: number | undefined,
-): Outcome<number> {
-  if (unit.storage === "vented") return refused("vented-tank");
-  if (staticFeedKPaGauge !== undefined)
-    return known(shutOffPressureKPaGauge(staticFeedKPaGauge, unit.shutOff.ratio));
-  let end = shutOffPressureKPaGauge(conditions.feedPressureKPaGauge, unit.shutOff.ratio);
-  for (let n = 0; n < 30; n++) {
-    const point = operatingPoint(unit, { ...conditions, tankPressureKPaGauge: Math.max(0, end) });
-    if (point.kind === "refused") return point;
-    const next = shutOffPressureKPaGauge(point.elementPressureKPaGauge, unit.shutOff.ratio);
-    if (Math.abs(next - end) < 1e-6) return known(next);
-    end = next;
-  }
-  return known(end);
-}
-
 /**
- * One filling of the tank from empty to shut-off: hours, litres, dissolved solids, drain.
+ * One filling of the tank from empty to shut-off: hours, litres, dissolved solids, drain. A vented tank fills to its float without
+ * back-pressure; its shut-off pressure is 0.
  *
  * Formula: t = ∫ dV/Qp(P(V)), drain = ∫ Qc/Qp dV, mean = ∫ Cp dV/V; Boyle isothermal; Gauss quadrature over stored litres
  * Source: closed form of the same integral for constant permeability agrees (kitchen check: 3.021 h).
- * Range: pressurised tank, shut-off above the air charge.
+ * Range: shut-off above the air charge. A blend valve's water counts as stored; a remineraliser comes after the tank.
  * Error: quadrature below 0.05 %; feed pressure is taken as constant.
  * @example
  * ```ts
@@ -81,13 +62,19 @@ export function filling(
 ): Outcome<Filling> {
   if (unit.tanks.length === 0) return refused("no-tank");
   if (unit.shutOff.stuckOpen) return refused("never-shuts-off");
-  const end = endPressure(unit, conditions, options.staticFeedKPaGauge);
+  if (unit.storage === "vented") return integrate(unit, conditions, ventedSpan(unit), options);
+  const end = shutsOffAtKPaGauge(unit, conditions, options.staticFeedKPaGauge);
   if (end.kind !== "known") return end;
   const fromKPaGauge = options.fromKPaGauge ?? Math.min(...unit.tanks.map((tank) => tank.airChargeKPaGauge));
   const fromL = litresInTanks(unit, fromKPaGauge);
   const toL = litresInTanks(unit, end.value);
   if (!(toL > fromL)) return refused("shut-off-below-air-charge", { shutOffKPaGauge: end.value });
   return integrate(unit, conditions, { fromL, toL, fromKPaGauge, toKPaGauge: end.value }, options);
+}
+
+function ventedSpan(unit: Unit): Span {
+  const toL = unit.tanks.reduce((sum, tank) => sum + (tank.maximumWaterL ?? tank.volumeL), 0);
+  return { fromL: 0, toL, fromKPaGauge: 0, toKPaGauge: 0 };
 }
 
 interface Span {
@@ -117,13 +104,13 @@ function integrate(
   for (let panel = 0; panel < panels; panel++) {
     for (const [position, weight] of gaussNodes) {
       const storedL = span.fromL + (panel + position) * width;
-      const tankKPaGauge = tanksPressureKPaGauge(unit, storedL);
+      const tankKPaGauge = unit.storage === "vented" ? 0 : tanksPressureKPaGauge(unit, storedL);
       const point = at(tankKPaGauge);
       if (point.kind !== "flowing") return point.kind === "refused" ? point : refused("never-shuts-off");
       const litres = weight * width;
-      sum.hours += litres / point.permeateLPerH;
-      sum.drainL += (litres * point.concentrateLPerH) / point.permeateLPerH;
-      sum.saltMg += litres * point.permeateMgPerL;
+      sum.hours += litres / point.productLPerH;
+      sum.drainL += (litres * point.concentrateLPerH) / point.productLPerH;
+      sum.saltMg += litres * point.productMgPerL;
       const { permeateLPerH, permeateMgPerL, concentrateLPerH: drainLPerH } = point;
       course.push({ storedL, tankKPaGauge, permeateLPerH, permeateMgPerL, drainLPerH });
     }

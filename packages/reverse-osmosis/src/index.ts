@@ -5,6 +5,7 @@ export { carbonicPk1, freeCarbonDioxideMgPerL } from "./carbonic-acid.ts";
 export { type Cartridge, cartridgeDropKPa } from "./cartridge-drop.ts";
 export { concentrationFactor } from "./concentration-factor.ts";
 export { type ConstantFill, constantFillHours } from "./constant-fill.ts";
+export { deliveredLPerH } from "./delivered-flow.ts";
 export { dissolvedOxygenMgPerL } from "./dissolved-oxygen.ts";
 export { drawdownShare } from "./drawdown.ts";
 export { efficiency } from "./efficiency.ts";
@@ -19,11 +20,14 @@ export {
   type Today,
   usualScatter,
 } from "./expected-readings.ts";
-export { type FaultId, faults, type Situation } from "./faults.ts";
+export { type FaultId, faults } from "./faults.ts";
 export { type Filling, type FillingOptions, filling } from "./filling.ts";
+export { type FillingSays, fillingSays } from "./filling-says.ts";
 export { type FirstDraw, type FirstDrawQuestion, firstDraw, type Waste } from "./first-draw.ts";
 export { type FitReadings, fitUnit, type UnitFit } from "./fit-unit.ts";
+export { type FullTank, fullTank } from "./full-tank.ts";
 export { hazenWilliamsHeadM } from "./hazen-williams.ts";
+export { type IonOptions, type IonPlace, type IonsAlong, ionsAlongElement } from "./ions-along-element.ts";
 export { logMeanFactor } from "./log-mean-factor.ts";
 export { naclActivityCoefficient } from "./nacl-activity-coefficient.ts";
 export { naclMolality } from "./nacl-molality.ts";
@@ -68,6 +72,7 @@ export { saltDiffusivity } from "./salt-diffusivity.ts";
 export { saltTemperatureFactor } from "./salt-temperature-factor.ts";
 export { shutOffIsClosed, shutOffPressureKPaGauge, usualShutOffRatio } from "./shut-off.ts";
 export { simpleUnit } from "./simple-unit.ts";
+export type { Situation } from "./situation.ts";
 export { type ChannelTransport, type SpacerChannel, spacerChannelTransport } from "./spacer-channel.ts";
 export { standardPermeateFlow } from "./standard-permeate-flow.ts";
 export { type PassageConditions, standardSaltPassage } from "./standard-salt-passage.ts";
@@ -82,6 +87,7 @@ export {
   tankPressureKPaGauge,
   usableLitres,
 } from "./tank.ts";
+export { tankFullKPaGauge } from "./tank-full.ts";
 export {
   defaultTemperatureForm,
   isTemperatureFormId,
@@ -92,6 +98,7 @@ export {
 } from "./temperature-correction.ts";
 export { type Tube, type TubeDrop, tubeDrop } from "./tube-drop.ts";
 export type { Booster, Conditions, Unit } from "./unit.ts";
+export { type PortId, type PortReadings, unitReadings } from "./unit-readings.ts";
 export { wallRejection } from "./wall-rejection.ts";
 export { waterDensityKgPerM3 } from "./water-density.ts";
 export { waterViscosityMPaS } from "./water-viscosity.ts";

@@ -1,22 +1,32 @@
 import { type Refused, refused } from "@tapside/quantities";
 import { bracketedRoot, fallingRoot } from "./internal/bracketed-root.ts";
+import { drainSide } from "./internal/drain-side.ts";
 import { type ElementsEnd, elementsFlow } from "./internal/elements-flow.ts";
 import { feedSide } from "./internal/feed-side.ts";
-import { restrictorLPerH } from "./restrictor.ts";
+import { tubesLossKPa } from "./internal/tubes-loss.ts";
 import type { Conditions, Unit } from "./unit.ts";
 
 /** Flows, pressures and concentrations at every port with permeate running. */
 export interface FlowingPoint {
   readonly kind: "flowing";
-  /** At the element's feed side, after cartridges and booster. */
+  /** At the gauge behind cartridges and booster. */
+  readonly afterFilterKPaGauge: number;
+  /** At the element's feed side: the same, less what a sticking shut-off takes. */
   readonly elementPressureKPaGauge: number;
   readonly concentratePressureKPaGauge: number;
   readonly feedLPerH: number;
   readonly feedMgPerL: number;
   readonly permeateLPerH: number;
   readonly permeateMgPerL: number;
+  /** At the element's permeate side: the tank and what the permeate tubes take. */
+  readonly permeatePressureKPaGauge: number;
   readonly concentrateLPerH: number;
   readonly concentrateMgPerL: number;
+  /** Feed mixed into the permeate beside the element; not part of `feedLPerH`. */
+  readonly blendLPerH: number;
+  /** Towards the tank: permeate and blend. */
+  readonly productLPerH: number;
+  readonly productMgPerL: number;
   /** Permeate over feed, as a fraction. Not efficiency, which counts a whole filling. */
   readonly recovery: number;
   /** 1 − permeate/feed concentration, as a fraction. */
@@ -26,6 +36,7 @@ export interface FlowingPoint {
 /** Water passes to the drain but none through the element. */
 export interface IdlePoint {
   readonly kind: "no-flow" | "tank-above-feed";
+  readonly afterFilterKPaGauge: number;
   readonly elementPressureKPaGauge: number;
   readonly feedLPerH: number;
   readonly concentrateLPerH: number;
@@ -55,13 +66,22 @@ function outOfRange(conditions: Conditions): Refused | undefined {
 
 function idle(unit: Unit, conditions: Conditions, kind: IdlePoint["kind"]): IdlePoint {
   const side = feedSide(unit, conditions);
-  const drain = (feedLPerH: number) =>
-    restrictorLPerH(unit.restrictor, side.elementKPa(feedLPerH), conditions.temperatureC);
+  const through = drainSide(unit, conditions.temperatureC);
+  const drain = (feedLPerH: number) => through(side.elementKPa(feedLPerH));
   const most = drain(0);
   const root = bracketedRoot((q) => drain(q) - q, 0, most, { x: 1e-12, f: 1e-10 * Math.max(most, 1) });
   const flow = root.kind === "no-sign-change" ? most : root.x;
-  return { kind, elementPressureKPaGauge: side.elementKPa(flow), feedLPerH: flow, concentrateLPerH: flow };
+  return {
+    kind,
+    afterFilterKPaGauge: side.afterFilterKPa(flow),
+    elementPressureKPaGauge: side.elementKPa(flow),
+    feedLPerH: flow,
+    concentrateLPerH: flow,
+  };
 }
+
+/** A pressure below a hundredth of a pascal drives nothing. */
+const leastKPa = 1e-5;
 
 /**
  * Where the unit settles at given pressures, temperature and water: flow, pressure and dissolved solids at every port.
@@ -87,33 +107,54 @@ export function operatingPoint(
   const range = outOfRange(conditions);
   if (range) return range;
   if (unit.elements.length === 0) return refused("no-element");
+  const blend = unit.blendFraction ?? 0;
+  if (!(blend >= 0 && blend < 1)) return refused("out-of-range", { name: "blendFraction", value: blend });
   const side = feedSide(unit, conditions);
   const deadHeadKPa = side.elementKPa(0);
-  const backKPa = unit.storage === "vented" ? 0 : conditions.tankPressureKPaGauge;
-  if (!(deadHeadKPa > 0)) return idle(unit, conditions, "no-flow");
-  if (backKPa >= deadHeadKPa) return idle(unit, conditions, "tank-above-feed");
-  return settle(unit, conditions, { side, deadHeadKPa, backKPa, segments: options.segments ?? 20 });
+  const tankKPa = unit.storage === "vented" ? 0 : conditions.tankPressureKPaGauge;
+  if (!(deadHeadKPa > leastKPa)) return idle(unit, conditions, "no-flow");
+  if (tankKPa >= deadHeadKPa - leastKPa) return idle(unit, conditions, "tank-above-feed");
+  return behindTubes(unit, conditions, { side, deadHeadKPa, tankKPa, segments: options.segments ?? 20 });
 }
 
 interface Settling {
   readonly side: ReturnType<typeof feedSide>;
   readonly deadHeadKPa: number;
-  readonly backKPa: number;
+  readonly tankKPa: number;
   readonly segments: number;
 }
 
-function settle(unit: Unit, conditions: Conditions, settling: Settling): OperatingPoint {
-  const { side, deadHeadKPa, backKPa, segments } = settling;
+/** The tubes to the tank add to its pressure what the permeate itself loses in them: an outer root, only where there are tubes. */
+function behindTubes(unit: Unit, conditions: Conditions, settling: Settling): OperatingPoint {
+  const { tankKPa, deadHeadKPa } = settling;
+  const tubes = unit.permeateTubes;
+  if (!tubes?.length) return settle(unit, conditions, settling, tankKPa);
+  let point = settle(unit, conditions, settling, tankKPa);
+  const excess = (backKPa: number) => {
+    point = settle(unit, conditions, settling, backKPa);
+    const flow = point.kind === "flowing" ? point.permeateLPerH : 0;
+    return tankKPa + tubesLossKPa(tubes, flow, conditions.temperatureC) - backKPa;
+  };
+  const lost =
+    point.kind === "flowing" ? tubesLossKPa(tubes, point.permeateLPerH, conditions.temperatureC) : 0;
+  const guess = Math.min(tankKPa + lost, (tankKPa + 3 * deadHeadKPa) / 4);
+  fallingRoot(excess, { low: tankKPa, high: deadHeadKPa, guess }, { x: 1e-9, f: 1e-7 * deadHeadKPa });
+  return point;
+}
+
+function settle(unit: Unit, conditions: Conditions, settling: Settling, backKPa: number): OperatingPoint {
+  const { side, deadHeadKPa, segments } = settling;
+  // Exchanged lines put the tank behind the restrictor and leave the permeate free.
+  const [permeateKPa, behindDrainKPa] = unit.linesReversed ? [0, backKPa] : [backKPa, 0];
   const elements = elementsFlow(unit, conditions, segments);
+  const through = drainSide(unit, conditions.temperatureC);
   let end: ElementsEnd = { permeateLPerH: 0, permeateSaltMgPerH: 0, concentrateKPa: 0 };
   const excess = (feedLPerH: number) => {
-    const pressure = side.elementKPa(feedLPerH);
-    end = elements(feedLPerH, pressure, backKPa);
-    const drain = restrictorLPerH(unit.restrictor, end.concentrateKPa, conditions.temperatureC);
-    return end.permeateLPerH + drain - feedLPerH;
+    end = elements(feedLPerH, side.elementKPa(feedLPerH), permeateKPa);
+    return end.permeateLPerH + through(end.concentrateKPa - behindDrainKPa) - feedLPerH;
   };
-  const openDrainLPerH = restrictorLPerH(unit.restrictor, deadHeadKPa, conditions.temperatureC);
-  const most = elements.ceilingLPerH(deadHeadKPa, backKPa) + openDrainLPerH;
+  const openDrainLPerH = through(deadHeadKPa - behindDrainKPa);
+  const most = elements.ceilingLPerH(deadHeadKPa, permeateKPa) + openDrainLPerH;
   const root = fallingRoot(
     excess,
     { low: 0, high: most, guess: 0.1 * openDrainLPerH + 0.9 * most },
@@ -122,19 +163,49 @@ function settle(unit: Unit, conditions: Conditions, settling: Settling): Operati
   if (root.kind !== "root") return refused("no-root", { mostLPerH: most });
   if (!(end.permeateLPerH > most * 1e-9))
     return idle(unit, conditions, backKPa > 0 ? "tank-above-feed" : "no-flow");
-  const feedSalt = root.x * conditions.feedMgPerL;
-  const permeateMgPerL = end.permeateSaltMgPerH / end.permeateLPerH;
+  return pointOf(unit, conditions, {
+    end,
+    feedLPerH: root.x,
+    permeateKPa: backKPa,
+    afterFilterKPa: side.afterFilterKPa(root.x),
+    elementKPa: side.elementKPa(root.x),
+  });
+}
+
+interface Settled {
+  readonly end: ElementsEnd;
+  readonly feedLPerH: number;
+  readonly permeateKPa: number;
+  readonly afterFilterKPa: number;
+  readonly elementKPa: number;
+}
+
+function pointOf(unit: Unit, conditions: Conditions, settled: Settled): FlowingPoint {
+  const { end, feedLPerH } = settled;
+  const { feedMgPerL } = conditions;
+  // A drain of next to nothing must not round away: nothing divides by it below.
+  const rest = Math.max(feedLPerH - end.permeateLPerH, 1e-12 * feedLPerH);
+  const water = feedLPerH - rest;
+  const made = { flow: water, mgPerL: end.permeateSaltMgPerH / water };
+  const left = { flow: rest, mgPerL: (feedLPerH * feedMgPerL - end.permeateSaltMgPerH) / rest };
+  const [permeate, concentrate] = unit.linesReversed ? [left, made] : [made, left];
+  const share = unit.blendFraction ?? 0;
   return {
     kind: "flowing",
-    elementPressureKPaGauge: side.elementKPa(root.x),
+    afterFilterKPaGauge: settled.afterFilterKPa,
+    elementPressureKPaGauge: settled.elementKPa,
     concentratePressureKPaGauge: end.concentrateKPa,
-    feedLPerH: root.x,
-    feedMgPerL: conditions.feedMgPerL,
-    permeateLPerH: end.permeateLPerH,
-    permeateMgPerL,
-    concentrateLPerH: root.x - end.permeateLPerH,
-    concentrateMgPerL: (feedSalt - end.permeateSaltMgPerH) / (root.x - end.permeateLPerH),
-    recovery: end.permeateLPerH / root.x,
-    rejection: conditions.feedMgPerL > 0 ? 1 - permeateMgPerL / conditions.feedMgPerL : 1,
+    feedLPerH,
+    feedMgPerL,
+    permeateLPerH: permeate.flow,
+    permeateMgPerL: permeate.mgPerL,
+    permeatePressureKPaGauge: settled.permeateKPa,
+    concentrateLPerH: concentrate.flow,
+    concentrateMgPerL: concentrate.mgPerL,
+    blendLPerH: (permeate.flow * share) / (1 - share),
+    productLPerH: permeate.flow / (1 - share),
+    productMgPerL: (1 - share) * permeate.mgPerL + share * feedMgPerL,
+    recovery: permeate.flow / feedLPerH,
+    rejection: feedMgPerL > 0 ? 1 - permeate.mgPerL / feedMgPerL : 1,
   };
 }

@@ -1,6 +1,6 @@
 import { bracketedRoot } from "./internal/bracketed-root.ts";
+import { drainSide } from "./internal/drain-side.ts";
 import { channelOf } from "./internal/elements-flow.ts";
-import { restrictorLPerH } from "./restrictor.ts";
 import type { Unit } from "./unit.ts";
 
 /**
@@ -29,8 +29,8 @@ export function standingLeakLPerH(unit: Unit, tankKPaGauge: number, temperatureC
   if (!(elements > 0)) return 0;
   const perKPa = 1 / (100 / valve + 1 / elements);
   const most = perKPa * tankKPaGauge;
-  const excess = (flow: number) =>
-    restrictorLPerH(unit.restrictor, tankKPaGauge - flow / perKPa, temperatureC) - flow;
+  const through = drainSide(unit, temperatureC);
+  const excess = (flow: number) => through(tankKPaGauge - flow / perKPa) - flow;
   const root = bracketedRoot(excess, 0, most, { x: most * 1e-12, f: most * 1e-10 });
   return root.kind === "no-sign-change" ? 0 : root.x;
 }

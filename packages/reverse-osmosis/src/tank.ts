@@ -7,6 +7,8 @@ export interface Tank {
   readonly airChargeKPaGauge: number;
   /** The bladder's own limit on stored water, when stated. */
   readonly maximumWaterL?: number;
+  /** The diaphragm has let water into the air side. */
+  readonly waterAtAirValve?: boolean;
 }
 
 /**

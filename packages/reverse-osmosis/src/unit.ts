@@ -10,6 +10,15 @@ export interface Booster {
   readonly openFlowLPerH: number;
 }
 
+/** Hydraulic shut-off: closes at `ratio` of the feed pressure, opens again `hysteresis` of the feed pressure lower. */
+export interface ShutOff {
+  readonly ratio: number;
+  readonly hysteresis?: number;
+  readonly stuckOpen?: boolean;
+  /** Pressure lost in a valve that does not open fully, after the filters' gauge. */
+  readonly sticking?: Cartridge;
+}
+
 /** Parts in the order the water meets them. A part that is not there is left out. */
 export interface Unit {
   /** Softener, sediment, carbon: whatever loses pressure before the element. */
@@ -20,13 +29,18 @@ export interface Unit {
   readonly arrangement?: "series" | "parallel";
   readonly restrictor: Restrictor;
   readonly drainTubes?: readonly Tube[];
-  /** Hydraulic shut-off: closes at `ratio` of the feed pressure, opens again `hysteresis` of the feed pressure lower. */
-  readonly shutOff: { readonly ratio: number; readonly hysteresis?: number; readonly stuckOpen?: boolean };
-  /** Flow back from the tank through the element per bar when the check valve leaks, L/h per bar; absent = it holds. */
+  /** Share of the restrictor's flow that a blocked drain line still lets pass; absent = all. */
+  readonly drainLineShare?: number;
+  readonly shutOff: ShutOff;
+  /** What the leaking check valve passes back from the tank, L/h per bar; absent = it holds. */
   readonly backLeakLPerHBar?: number;
+  /** Permeate and drain lines exchanged behind the restrictor. */
+  readonly linesReversed?: boolean;
   readonly tanks: readonly Tank[];
-  /** A vented tank is filled without back-pressure; its own pump makes the pressure at the tap. */
+  /** A vented tank is filled without back-pressure to its float; its own pump makes the pressure at the tap. */
   readonly storage?: "pressurised" | "vented";
+  /** Pump behind a vented tank, by two points of its curve. */
+  readonly rePressure?: Booster;
   readonly permeateTubes?: readonly Tube[];
   /** Share of feed water mixed into the permeate on purpose or by a leaking bypass, of the mixed flow. */
   readonly blendFraction?: number;
@@ -34,6 +48,12 @@ export interface Unit {
   readonly addedMgPerL?: number;
   readonly outletCartridges?: readonly Cartridge[];
   readonly outletTubes?: readonly Tube[];
+  /** Tap or fill valve wide open; without it 240 L/h at 200 kPa is assumed. */
+  readonly outletValve?: Restrictor;
+  /** Share of chlorine that passes the carbon; absent = no carbon is known of. */
+  readonly carbonPasses?: number;
+  /** Share of hardness that passes the softener; absent = there is none. */
+  readonly softenerPasses?: number;
   /** Absolute pressure outside, kPa; `atmosphericPressureKPa(altitude)`. */
   readonly atmosphericKPa: number;
 }

@@ -29,7 +29,10 @@ export function temperatureFormOfRow(row: Row): Outcome<TemperatureFormId> {
   return isTemperatureFormId(text) ? known(text) : refused("unknown-temperature-form", { text });
 }
 
-/** The unit of one row; tank columns may be left out. */
+const filters = (dropKPa: number, atLPerH: number) =>
+  dropKPa > 0 ? [{ id: "filters", dropKPa, atLPerH }] : [];
+
+/** The unit of one row. Element and restrictor must be there; every other part may be left out or blank. */
 export function unitOfRow(row: Row): Outcome<Unit> {
   const given = allKnown({
     form: temperatureFormOfRow(row),
@@ -43,22 +46,40 @@ export function unitOfRow(row: Row): Outcome<Unit> {
     airChargeKPaGauge: cell(row, "air_charge_kPa_gauge", 0),
     ratio: positive(row, "shutoff_ratio", 0.64),
     altitudeM: cell(row, "altitude_m", 0),
+    dropKPa: cell(row, "filter_drop_kPa", 0),
+    dropAtLPerH: positive(row, "filter_drop_at_L_h", 80),
+    elements: positive(row, "elements", 1),
+    tanks: cell(row, "tanks", 1),
+    boosterKPa: cell(row, "booster_kPa", 0),
+    boosterLPerH: positive(row, "booster_open_L_h", 200),
+    blendFraction: cell(row, "blend_fraction", 0),
+    leakLPerHBar: cell(row, "seal_leak_L_h_bar", 0),
   });
   return mapOutcome(given, (v) =>
     known({
-      cartridges: [],
-      elements: [
-        {
-          areaM2: v.areaM2,
-          waterLPerM2HBar: v.waterLPerM2HBar,
-          saltLPerM2H: v.saltLPerM2H,
-          polarisation: v.polarisation,
-          temperatureForm: v.form,
-        },
-      ],
+      cartridges: filters(v.dropKPa, v.dropAtLPerH),
+      elements: Array.from({ length: Math.max(1, Math.round(v.elements)) }, () => ({
+        areaM2: v.areaM2,
+        waterLPerM2HBar: v.waterLPerM2HBar,
+        saltLPerM2H: v.saltLPerM2H,
+        polarisation: v.polarisation,
+        temperatureForm: v.form,
+        ...(v.leakLPerHBar > 0 && { leakLPerHBar: v.leakLPerHBar }),
+      })),
+      arrangement: row.arrangement?.trim() === "parallel" ? "parallel" : "series",
+      ...(v.boosterKPa > 0 && {
+        booster: { shutOffRiseKPa: v.boosterKPa, openFlowLPerH: v.boosterLPerH },
+      }),
+      ...(v.blendFraction > 0 && { blendFraction: v.blendFraction }),
       restrictor: { kind: "rated", ratedLPerH: v.ratedLPerH, ratedKPa: v.ratedKPa },
       shutOff: { ratio: v.ratio },
-      tanks: v.volumeL > 0 ? [{ volumeL: v.volumeL, airChargeKPaGauge: v.airChargeKPaGauge }] : [],
+      tanks:
+        v.volumeL > 0
+          ? Array.from({ length: Math.max(0, Math.round(v.tanks)) }, () => ({
+              volumeL: v.volumeL,
+              airChargeKPaGauge: v.airChargeKPaGauge,
+            }))
+          : [],
       atmosphericKPa: atmosphericPressureKPa(v.altitudeM),
     }),
   );

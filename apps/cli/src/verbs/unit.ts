@@ -2,6 +2,7 @@ import { known, type Outcome, refused } from "@tapside/quantities";
 import { filling, operatingPoint } from "@tapside/reverse-osmosis";
 import type { RowVerb } from "./row-verb.ts";
 import { unitFitVerb } from "./unit-fit.ts";
+import { unitIonsVerb } from "./unit-ions.ts";
 import { unitQuestionsVerb } from "./unit-questions.ts";
 import { conditionsOfRow, unitOfRow } from "./unit-row.ts";
 import { unitStandbyVerb } from "./unit-standby.ts";
@@ -75,6 +76,7 @@ export const unitVerbs: Readonly<Record<string, RowVerb>> = {
   unit: operatingPointVerb,
   "unit fill": fillingVerb,
   "unit fit": unitFitVerb,
+  "unit ions": unitIonsVerb,
   "unit standby": unitStandbyVerb,
   "unit questions": unitQuestionsVerb,
 };

@@ -42,7 +42,7 @@ export function bracketedRoot(
 
 /**
  * Root of an `f` known to be positive at `low` and negative at `high`, from a guess: fixed-point step, then secants, kept inside the
- * bracket; a halving when a secant leaves it. For residuals of the form g(x) − x with a flat g this needs four or five calls.
+ * bracket; a halving when a secant leaves it, and only halvings after twenty calls (losses may have steps). For residuals of the form g(x) − x with a flat g this needs four or five calls.
  */
 export function fallingRoot(
   f: (x: number) => number,
@@ -59,7 +59,7 @@ export function fallingRoot(
     if (fx > 0) low = x;
     else high = x;
     let next = Number.isNaN(previous) ? x + fx : x - (fx * (x - previous)) / (fx - previousF);
-    if (!(next > low && next < high) || n % 12 === 0) next = (low + high) / 2;
+    if (!(next > low && next < high) || n % 12 === 0 || n > 20) next = (low + high) / 2;
     previous = x;
     previousF = fx;
     x = next;

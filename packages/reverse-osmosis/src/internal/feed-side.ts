@@ -1,23 +1,23 @@
 import { cartridgeDropKPa } from "../cartridge-drop.ts";
-import { tubeDrop } from "../tube-drop.ts";
-import type { Booster, Conditions, Unit } from "../unit.ts";
+import type { Conditions, Unit } from "../unit.ts";
+import { pumpRiseKPa } from "./pump-rise.ts";
+import { tubesLossKPa } from "./tubes-loss.ts";
 
-const boosterRiseKPa = (booster: Booster, flowLPerH: number) =>
-  Math.max(0, booster.shutOffRiseKPa * (1 - (flowLPerH / booster.openFlowLPerH) ** 2));
-
-/** Pressure left for the element at a feed flow: falls with flow, so that the unit has one answer. */
-export function feedSide(unit: Unit, conditions: Conditions) {
-  const { cartridges, feedTubes = [], booster } = unit;
-  const afterFilterKPa = (flowLPerH: number) => {
-    let pressure = conditions.feedPressureKPaGauge;
+/** Pressure left at the filters' gauge and at the element: falls with flow, so that the unit has one answer. */
+export function feedSide(unit: Unit, conditions: Pick<Conditions, "feedPressureKPaGauge" | "temperatureC">) {
+  const { cartridges, feedTubes, booster, shutOff } = unit;
+  const { feedPressureKPaGauge, temperatureC } = conditions;
+  const left = (flowLPerH: number) => {
+    let pressure = feedPressureKPaGauge;
     for (const cartridge of cartridges) pressure -= cartridgeDropKPa(cartridge, flowLPerH);
-    for (const tube of feedTubes) {
-      const loss = tubeDrop(tube, flowLPerH, conditions.temperatureC);
-      pressure -= (loss.lowKPa + loss.highKPa) / 2;
-    }
-    return pressure;
+    if (feedTubes) pressure -= tubesLossKPa(feedTubes, flowLPerH, temperatureC);
+    return booster ? pressure + pumpRiseKPa(booster, flowLPerH) : pressure;
   };
-  const elementKPa = (flowLPerH: number) =>
-    Math.max(0, afterFilterKPa(flowLPerH) + (booster ? boosterRiseKPa(booster, flowLPerH) : 0));
-  return { afterFilterKPa, elementKPa };
+  const { sticking } = shutOff;
+  return {
+    /** After filters and booster, before the shut-off. */
+    afterFilterKPa: (flowLPerH: number) => Math.max(0, left(flowLPerH)),
+    elementKPa: (flowLPerH: number) =>
+      Math.max(0, sticking ? left(flowLPerH) - cartridgeDropKPa(sticking, flowLPerH) : left(flowLPerH)),
+  };
 }

@@ -8,6 +8,7 @@ import {
   splitStream,
   type WaterAnalysis,
 } from "@tapside/water";
+import { usualRejections } from "../usual-rejections.ts";
 
 /** What a concentrate lays down first. Silica is judged as amorphous silica. */
 export type ScaleMineral = "calcite" | "gypsum" | "fluorite" | "amorphousSilica";
@@ -24,19 +25,6 @@ export interface ScalingLimits {
   readonly saturationIndex?: number;
   readonly rejections?: Rejections;
 }
-
-/** Middle of what thin-film elements are said to hold back. Source: makers' estimates in a trade newsletter, common practice. */
-const usualRejections: Rejections = {
-  Ca: 0.97,
-  Mg: 0.97,
-  K: 0.92,
-  Cl: 0.945,
-  SO4: 0.99,
-  NO3: 0.93,
-  F: 0.95,
-  SiO2: 0.87,
-  alkalinity: 0.955,
-};
 
 const most = 0.75;
 

@@ -76,6 +76,7 @@ const TEXTS: Readonly<Record<string, Said>> = {
   "nameplate-contradictory": "These flows and pressures contradict each other.",
   "no-reference-salt": "The reference shows no salt to compare with.",
   "not-computable": "These readings give no sensible figure.",
+  "filling-time-out-of-range": "No element of this unit could fill the tank in that time.",
   "recovery-out-of-range": "Recovery must lie between 0 and 100 %.",
   "no-such-restrictor": "No restrictor gives this recovery here.",
   "feed-already-scales": ({ mineral }) =>

@@ -1,0 +1,23 @@
+import { known, type Outcome } from "@tapside/quantities";
+import { operatingPoint } from "../operating-point.ts";
+import { shutOffPressureKPaGauge } from "../shut-off.ts";
+import type { Conditions, Unit } from "../unit.ts";
+
+/** Tank pressure at which filling ends: the shut-off's share of what stands before it with next to no permeate flowing. */
+export function shutsOffAtKPaGauge(
+  unit: Unit,
+  conditions: Omit<Conditions, "tankPressureKPaGauge">,
+  staticFeedKPaGauge?: number,
+): Outcome<number> {
+  const { ratio } = unit.shutOff;
+  if (staticFeedKPaGauge !== undefined) return known(shutOffPressureKPaGauge(staticFeedKPaGauge, ratio));
+  let end = shutOffPressureKPaGauge(conditions.feedPressureKPaGauge, ratio);
+  for (let n = 0; n < 30; n++) {
+    const point = operatingPoint(unit, { ...conditions, tankPressureKPaGauge: Math.max(0, end) });
+    if (point.kind === "refused") return point;
+    const next = shutOffPressureKPaGauge(point.afterFilterKPaGauge, ratio);
+    if (Math.abs(next - end) < 1e-6) return known(next);
+    end = next;
+  }
+  return known(end);
+}
