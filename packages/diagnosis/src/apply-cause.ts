@@ -96,7 +96,7 @@ export const APPLY: Readonly<Record<CauseId, Apply>> = {
     diaphragmRuptured: chance(random, 0.95),
   }),
   tankValveClosed: (h) => ({ ...fault(h, "tankValveClosed", 1), tankValveShut: true }),
-  checkValveFailed: (h, share) => fault(h, "checkValveFailed", share),
+  checkValveFailed: (h, share) => modelled(h, "checkValveFailed", sizeOf(0.7, 200, share)),
   shutOffStuckOpen: (h) => fault(h, "shutOffStuckOpen", 1),
   bypassOpen: (h, share) => {
     const leak = sizeOf(faults.bypassOpen.low, faults.bypassOpen.high, share);

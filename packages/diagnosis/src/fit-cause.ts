@@ -119,8 +119,11 @@ export interface CauseFit {
   readonly wouldRead: Values;
 }
 
+/** What the model itself is off, relative. */
+const MODEL_RELATIVE = 0.02;
+
 const spread = (id: SignId, value: number): number =>
-  Math.hypot(SIGNS[id].relative * value, SIGNS[id].floor) || 1e-6;
+  Math.hypot(SIGNS[id].relative * value, MODEL_RELATIVE * value, SIGNS[id].floor) || 1e-6;
 
 /** −2 log of the chance of a look, or the squared distance of a number. */
 function lookMisfit(shown: number, true_: number, wrong: number): number {

@@ -12,6 +12,15 @@ export { type Hour, type Meaning, meaningsOf, minutesOf, nextTests, type TestPro
 export { type CauseOdds, type Evidence, evidenceFor, type Odds, odds, type PairOdds } from "./odds.ts";
 export { scoreOutside } from "./outside-faults.ts";
 export { type Assumed, type Posterior, posterior, usualAssumed } from "./posterior.ts";
+export {
+  type Difficulty,
+  type Practice,
+  type PracticeEntry,
+  plannerOn,
+  practiceUnit,
+  repairInPractice,
+  takeTest,
+} from "./practice.ts";
 export { type Random, seededRandom } from "./random.ts";
 export { type RepairPlan, type RepairStep, repairPlan } from "./repair-plan.ts";
 export { type CautionId, type PartId, REPAIRS, type Repair } from "./repairs.ts";

@@ -155,8 +155,8 @@ function today(scene: Scene, hung: Unit, random: Random, altered: Alteration): H
   };
 }
 
-/** A place with its unit, its water and its causes at work. `shares` gives sizes; without them they are drawn. */
-export function drawPlace(
+/** A place where such causes can be, with its unit and its water; nothing is wrong there yet. */
+export function drawPlaceFor(
   causes: readonly CauseId[],
   random: Random,
   altered: Alteration = AS_MODELLED,
@@ -184,7 +184,17 @@ export function drawPlace(
     ...drawContext(causes, random),
     ...(!booster && { impossible: ["elementPressure"] }),
   };
-  return { scene, hidden: withCauses(drawTruth(scene, random, altered), causes, random, altered) };
+  return { scene, hidden: drawTruth(scene, random, altered) };
+}
+
+/** A place with its unit, its water and its causes at work. */
+export function drawPlace(
+  causes: readonly CauseId[],
+  random: Random,
+  altered: Alteration = AS_MODELLED,
+): Place {
+  const { scene, hidden } = drawPlaceFor(causes, random, altered);
+  return { scene, hidden: withCauses(hidden, causes, random, altered) };
 }
 
 /** A sound truth of a scene: its unit scattered about the record, its water as it may be today. */

@@ -3,6 +3,7 @@ import {
   filling,
   type OperatingPoint,
   operatingPoint,
+  standingLeakLPerH,
   usableLitres,
 } from "@tapside/reverse-osmosis";
 import type { Hidden } from "./hidden.ts";
@@ -55,8 +56,9 @@ function behindTheElement(hidden: Hidden, open: FlowingPoint | undefined) {
     staticFeedKPaGauge: fullKPa / unit.shutOff.ratio,
   });
   const mean = filled.kind === "known" ? filled.value.meanMgPerL : (open?.permeateMgPerL ?? 0);
+  // A leaking check valve refills near the full tank again and again: half of what is drawn was made there.
   const product = unit.backLeakLPerHBar
-    ? 1.3 * (filled.kind === "known" ? filled.value.atShutOff.permeateMgPerL : mean)
+    ? 0.5 * (mean + (filled.kind === "known" ? filled.value.atShutOff.permeateMgPerL : mean))
     : mean;
   const [tank] = unit.tanks;
   const fillingLPerH = open ? 0.7 * open.permeateLPerH : 0;
@@ -79,7 +81,8 @@ export function trueValues(hidden: Hidden): Values {
   const throttled = flowing(openAt(hidden, 0.5));
   const behind = behindTheElement(hidden, open);
   const drain = waste.kind === "refused" ? 0 : waste.concentrateLPerH;
-  const backLeak = ((unit.backLeakLPerHBar ?? 0) * behind.fullKPa) / 100;
+  const backLeak =
+    unit.tanks.length > 0 ? standingLeakLPerH(unit, behind.fullKPa, conditions.temperatureC) : 0;
   const idle = operatingPoint(unit, { ...conditions, tankPressureKPaGauge: 2000 }, { segments: SEGMENTS });
   const idleDrain = unit.shutOff.stuckOpen && idle.kind !== "refused" ? idle.concentrateLPerH : 0;
   const { tdsGain: gain, gaugeGain } = hidden;
