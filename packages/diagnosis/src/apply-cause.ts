@@ -73,10 +73,7 @@ export const APPLY: Readonly<Record<CauseId, Apply>> = {
   }),
   brineSeal: (h, share) => ({ ...modelled(h, "brineSeal", 0.9 - 0.35 * share), brineSealBad: true }),
   restrictorBlocked: (h, share) => fault(h, "restrictorBlocked", 1 - share),
-  drainLineBlocked: (h, share) => {
-    const size = sizeOf(faults.drainLineBlocked.low, faults.drainLineBlocked.high, 1 - share);
-    return { ...modelled(h, "drainLineBlocked", size), drainLine: h.drainLine * size };
-  },
+  drainLineBlocked: (h, share) => fault(h, "drainLineBlocked", 1 - share),
   restrictorTooBig: (h, share) => fault(h, "restrictorTooBig", share),
   preFilterClogged: (h, share) => fault(h, "preFilterClogged", share),
   shutOffSticking: (h, share) => modelled(h, "shutOffSticking", throttleKPa(h, sizeOf(0.18, 0.75, share))),
@@ -107,18 +104,12 @@ export const APPLY: Readonly<Record<CauseId, Apply>> = {
     tdsGain: chance(random, 0.5) ? 0.6 + 0.28 * (1 - share) : 1.13 + 0.57 * share,
   }),
   sampleAfterStandby: (h, share) => ({ ...h, firstDrawFactor: sizeOf(2.6, 8, share) }),
-  tubingReversed: (h) => ({ ...h, tubingSwapped: true }),
+  tubingReversed: (h) => fault(h, "tubingReversed", 1),
   carbonExhausted: (h, share) => ({ ...h, carbonPass: sizeOf(0.15, 0.9, share) }),
   softenerFailed: (h, share) => ({ ...h, hardnessMgPerL: sizeOf(90, 350, share) }),
   feedSolidsChanged: (h, share) => fault(h, "feedSolidsChanged", share),
   postFilterClogged: (h, share) => fault(h, "postFilterClogged", share),
-  boosterWeak: (h, share) => {
-    const booster = h.situation.unit.booster;
-    if (!booster) return h;
-    return withUnit(h, {
-      booster: { ...booster, shutOffRiseKPa: booster.shutOffRiseKPa * (0.6 - 0.55 * share) },
-    });
-  },
+  boosterWeak: (h, share) => fault(h, "boosterWeak", 1 - share),
   kinkedLine: (h, share, random) => ({ ...kinked(h, share, random), lineKinked: true }),
   demandAboveCapacity: (h, share) => ({ ...h, dailyLitres: 24 * roughPermeate(h) * sizeOf(0.7, 2.5, share) }),
   meterScaleSlip: (h, share) => ({ ...h, tdsGain: share < 0.5 ? 0.71 : 1.41, meterScaleWrong: true }),
@@ -139,12 +130,18 @@ function oxidised(hidden: Hidden, share: number, random: Random): Hidden {
   });
 }
 
-/** A kink sits before the element or behind the tank. */
+/** A kink sits before the element, between element and tank, or behind the tank. */
 function kinked(hidden: Hidden, share: number, random: Random): Hidden {
   const { cartridges, outletCartridges = [] } = hidden.situation.unit;
-  if (chance(random, 0.5)) {
+  const place = random();
+  if (place < 0.35) {
     const kink = { id: "kink", dropKPa: throttleKPa(hidden, sizeOf(0.2, 0.8, share)), atLPerH: 80 };
     return withUnit(hidden, { cartridges: [...cartridges, kink] });
+  }
+  if (place < 0.6) {
+    const { low, high } = faults.kinkedPermeateLine;
+    const bore = sizeOf(low, high, 1 - share) * (roughPermeate(hidden) / 20) ** 0.4;
+    return modelled(hidden, "kinkedPermeateLine", bore);
   }
   const kink = { id: "kink", dropKPa: sizeOf(60, 1500, share), atLPerH: 120 };
   return withUnit(hidden, { outletCartridges: [...outletCartridges, kink] });

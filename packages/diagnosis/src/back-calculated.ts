@@ -1,4 +1,5 @@
 import {
+  deliveredLPerH,
   naclOsmoticPressureKPa,
   saltTemperatureFactor,
   storedLitres,
@@ -6,7 +7,6 @@ import {
   usableLitres,
 } from "@tapside/reverse-osmosis";
 import type { Expectation } from "./expectation.ts";
-import { outletLPerH } from "./internal/outlet.ts";
 import type { SignId } from "./signs.ts";
 import type { Values } from "./true-values.ts";
 
@@ -163,7 +163,8 @@ export const BACK_CALCULATED: readonly BackCalculated[] = [
   },
   {
     needs: ["outletFlow", "tankFullPressure"],
-    value: (r, e) => ratio(r.outletFlow, outletLPerH(e.scene.unit, r.tankFullPressure), 1) / 0.4,
+    value: (r, e) =>
+      ratio(r.outletFlow, deliveredLPerH(e.scene.unit, Math.max(1, r.tankFullPressure), 15), 1) / 0.4,
   },
   { needs: ["deliveredTds", "permeateTds", "feedTds"], value: feedInDelivered },
   {

@@ -16,14 +16,11 @@ export interface Hidden {
   readonly gaugeGain: number;
   /** First draw after standing over the water behind it. */
   readonly firstDrawFactor: number;
-  /** Share of the restrictor's own conductance that the drain line leaves. */
-  readonly drainLine: number;
   /** Blend that was set on purpose, within `unit.blendFraction`. */
   readonly setBlend: number;
   /** Wanted a day. */
   readonly dailyLitres: number;
   readonly tankValveShut: boolean;
-  readonly tubingSwapped: boolean;
   readonly lineKinked: boolean;
   readonly diaphragmRuptured: boolean;
   readonly meterScaleWrong: boolean;
@@ -53,11 +50,9 @@ export function soundHidden(scene: Scene): Hidden {
     tdsGain: 1,
     gaugeGain: 1,
     firstDrawFactor: 1.4,
-    drainLine: 1,
     setBlend: unit.blendFraction ?? 0,
     dailyLitres: 100,
     tankValveShut: false,
-    tubingSwapped: false,
     lineKinked: false,
     diaphragmRuptured: false,
     meterScaleWrong: false,

@@ -56,10 +56,7 @@ function drawUnit(random: Random, booster: boolean, blend: boolean, remineralise
   return {
     ...base,
     cartridges: [{ id: "preFilters", dropKPa: 10, atLPerH: 80 }],
-    outletCartridges: [
-      { id: "postFilter", dropKPa: 25, atLPerH: 120 },
-      { id: "tap", dropKPa: 200, atLPerH: 240 },
-    ],
+    outletCartridges: [{ id: "postFilter", dropKPa: 25, atLPerH: 120 }],
     ...(booster && { booster: { shutOffRiseKPa: between(random, 180, 320), openFlowLPerH: 350 } }),
     ...(blend && { blendFraction: between(random, 0.05, 0.3) }),
     ...(remineraliser && { addedMgPerL: between(random, 15, 60) }),

@@ -1,13 +1,14 @@
 import {
+  cartridgeDropKPa,
+  deliveredLPerH,
   type FlowingPoint,
   filling,
+  fullTank,
   type OperatingPoint,
   operatingPoint,
-  standingLeakLPerH,
   usableLitres,
 } from "@tapside/reverse-osmosis";
 import type { Hidden } from "./hidden.ts";
-import { outletLPerH } from "./internal/outlet.ts";
 import { fullTankKPaGauge, gasAtLitres } from "./internal/tank-at-rest.ts";
 import type { SignId } from "./signs.ts";
 
@@ -33,16 +34,10 @@ function openAt(hidden: Hidden, share: number): OperatingPoint {
 
 /** Drain flow with the drain line taken off. */
 function lineOffFlow(hidden: Hidden, drainLPerH: number): number {
-  if (hidden.drainLine === 1) return drainLPerH;
   const { situation } = hidden;
-  const restrictor = {
-    ...situation.unit.restrictor,
-    scale: (situation.unit.restrictor.scale ?? 1) / hidden.drainLine,
-  };
-  const point = openAt(
-    { ...hidden, situation: { ...situation, unit: { ...situation.unit, restrictor } } },
-    1,
-  );
+  const { drainLineShare, ...unit } = situation.unit;
+  if (drainLineShare === undefined) return drainLPerH;
+  const point = openAt({ ...hidden, situation: { ...situation, unit } }, 1);
   return point.kind === "refused" ? 0 : point.concentrateLPerH;
 }
 
@@ -61,6 +56,7 @@ function behindTheElement(hidden: Hidden, open: FlowingPoint | undefined) {
     ? 0.5 * (mean + (filled.kind === "known" ? filled.value.atShutOff.permeateMgPerL : mean))
     : mean;
   const [tank] = unit.tanks;
+  const atTap = deliveredLPerH(unit, fullKPa, conditions.temperatureC);
   const fillingLPerH = open ? 0.7 * open.permeateLPerH : 0;
   return {
     fullKPa,
@@ -69,7 +65,7 @@ function behindTheElement(hidden: Hidden, open: FlowingPoint | undefined) {
     drawOffL: tank
       ? usableLitres(tank, { fullKPaGauge: fullKPa, minimumKPaGauge: WEAK_TAP_KPA }, unit.atmosphericKPa)
       : 0,
-    outletLPerH: tank ? outletLPerH(unit, fullKPa) : Math.min(fillingLPerH, outletLPerH(unit, fullKPa)),
+    outletLPerH: Math.min(tank ? Number.POSITIVE_INFINITY : fillingLPerH, atTap),
   };
 }
 
@@ -81,20 +77,14 @@ export function trueValues(hidden: Hidden): Values {
   const throttled = flowing(openAt(hidden, 0.5));
   const behind = behindTheElement(hidden, open);
   const drain = waste.kind === "refused" ? 0 : waste.concentrateLPerH;
-  const backLeak =
-    unit.tanks.length > 0 ? standingLeakLPerH(unit, behind.fullKPa, conditions.temperatureC) : 0;
-  const idle = operatingPoint(unit, { ...conditions, tankPressureKPaGauge: 2000 }, { segments: SEGMENTS });
-  const idleDrain = unit.shutOff.stuckOpen && idle.kind !== "refused" ? idle.concentrateLPerH : 0;
+  const atRest = fullTank(unit, { ...conditions, tankPressureKPaGauge: behind.fullKPa });
   const { tdsGain: gain, gaugeGain } = hidden;
   const feed = conditions.feedMgPerL;
   const blend = unit.blendFraction ?? 0;
   const mixed = (share: number) => (1 - share) * behind.product + share * feed + (unit.addedMgPerL ?? 0);
-  const elementKPa = waste.kind === "refused" ? 0 : waste.elementPressureKPaGauge;
+  const elementKPa = waste.kind === "refused" ? 0 : waste.afterFilterKPaGauge;
   const afterFilter = afterFilterOf(hidden, waste);
-  const swapped = hidden.tubingSwapped;
-  const permeate = open?.permeateLPerH ?? 0;
-  const concentrateMgPerL = open?.concentrateMgPerL ?? feed;
-  const delivered = swapped ? concentrateMgPerL : mixed(blend);
+  const delivered = mixed(blend);
   return {
     staticPressure: hidden.staticPressureKPaGauge * gaugeGain,
     beforeFilterPressure: conditions.feedPressureKPaGauge * gaugeGain,
@@ -102,31 +92,31 @@ export function trueValues(hidden: Hidden): Values {
     elementPressure: elementKPa * gaugeGain,
     temperature: conditions.temperatureC,
     feedTds: feed * gain,
-    permeateTds: gain * (swapped ? concentrateMgPerL : (open?.permeateMgPerL ?? feed)),
-    permeateFlow: swapped ? drain : permeate,
-    drainFlow: swapped ? permeate : drain,
+    permeateTds: gain * (open?.permeateMgPerL ?? feed),
+    permeateFlow: open?.permeateLPerH ?? 0,
+    drainFlow: drain,
     throttledFlow: throttled?.permeateLPerH ?? 0,
     throttledTds: gain * (throttled?.permeateMgPerL ?? feed),
     tankFullPressure: behind.fullKPa * gaugeGain,
-    drainTankFullFlow: idleDrain + backLeak,
-    drainFeedClosedFlow: backLeak,
+    drainTankFullFlow: atRest.drainLPerH,
+    drainFeedClosedFlow: atRest.drainFeedClosedLPerH,
     gasL: behind.gasL,
     drawOffL: behind.drawOffL,
     outletFlow: behind.outletLPerH,
     firstDrawTds: gain * delivered * hidden.firstDrawFactor,
     deliveredTds: gain * delivered,
     flushedTds: gain * delivered,
-    isolatedTds: gain * (swapped ? concentrateMgPerL : mixed(0)),
+    isolatedTds: gain * mixed(0),
     chlorineBefore: hidden.chlorineMgPerL,
     chlorineAfter: hidden.chlorineMgPerL * hidden.carbonPass,
     hardness: hidden.hardnessMgPerL,
     tdsStandard: gain,
     gaugeCheck: gaugeGain,
     airCharge: unit.tanks[0]?.airChargeKPaGauge ?? 0,
-    drainLineOffFlow: swapped ? permeate : lineOffFlow(hidden, drain),
+    drainLineOffFlow: lineOffFlow(hidden, drain),
     dailyLitres: hidden.dailyLitres,
     tankValveShut: Number(hidden.tankValveShut),
-    tubingSwapped: Number(swapped),
+    tubingSwapped: Number(unit.linesReversed ?? false),
     lineKinked: Number(hidden.lineKinked),
     waterAtAirValve: Number(hidden.diaphragmRuptured),
     meterScaleWrong: Number(hidden.meterScaleWrong),
@@ -137,15 +127,11 @@ export function trueValues(hidden: Hidden): Values {
   };
 }
 
-/** Between filters and what throttles behind them (a sticking shut-off, a booster). */
+/** Between filters and booster; without a booster the model's own gauge. */
 function afterFilterOf(hidden: Hidden, waste: OperatingPoint): number {
   const { unit, conditions } = hidden.situation;
   if (waste.kind === "refused") return 0;
-  const filters = unit.cartridges.filter(
-    (cartridge) => cartridge.id !== "shutOff" && cartridge.id !== "kink",
-  );
-  let pressure = conditions.feedPressureKPaGauge;
-  for (const cartridge of filters)
-    pressure -= cartridge.dropKPa * (cartridge.clogging ?? 1) * (waste.feedLPerH / cartridge.atLPerH) ** 1.3;
-  return Math.max(0, pressure);
+  if (!unit.booster) return waste.afterFilterKPaGauge;
+  const lost = unit.cartridges.reduce((sum, one) => sum + cartridgeDropKPa(one, waste.feedLPerH), 0);
+  return Math.max(0, conditions.feedPressureKPaGauge - lost);
 }

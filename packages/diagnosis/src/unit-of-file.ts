@@ -131,10 +131,7 @@ function composed(file: UnitFile, today: KeptVisit, element: Element, restrictor
     shutOff: { ratio: unit.shutOffRatio ?? usualShutOffRatio.middle },
     tanks: unit.tankL ? [{ volumeL: unit.tankL, airChargeKPaGauge: chargeOf(file, today) }] : [],
     atmosphericKPa: Math.max(60, atmosphericPressureKPa(site.altitudeM ?? 0)),
-    outletCartridges: [
-      { id: "postFilter", dropKPa: 25, atLPerH: 120 },
-      { id: "tap", dropKPa: 200, atLPerH: 240 },
-    ],
+    outletCartridges: [{ id: "postFilter", dropKPa: 25, atLPerH: 120 }],
     ...(unit.blendValve && { blendFraction: USUAL_BLEND }),
     ...(unit.remineraliser && { addedMgPerL: USUAL_ADDED_MG_PER_L }),
   };

@@ -3,6 +3,7 @@ import {
   naclOsmoticPressureKPa,
   shutOffPressureKPaGauge,
   storedLitres,
+  tankFullKPaGauge,
   type Unit,
 } from "@tapside/reverse-osmosis";
 import type { Hidden } from "../hidden.ts";
@@ -14,7 +15,10 @@ export function fullTankKPaGauge(hidden: Hidden, open: FlowingPoint | undefined)
   const static_ = hidden.staticPressureKPaGauge + riseKPa;
   const osmotic = naclOsmoticPressureKPa(conditions.feedMgPerL * 1.3, conditions.temperatureC);
   const most = Math.max(1, static_ - osmotic);
-  if (unit.shutOff.stuckOpen) return most * 0.97;
+  if (unit.shutOff.stuckOpen) {
+    const full = tankFullKPaGauge(unit, conditions, { segments: 3 });
+    return full.kind === "known" ? full.value : most;
+  }
   return Math.min(most, shutOffPressureKPaGauge(static_, unit.shutOff.ratio));
 }
 
