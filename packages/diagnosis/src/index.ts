@@ -24,6 +24,7 @@ export {
 export { type Random, seededRandom } from "./random.ts";
 export { type RepairPlan, type RepairStep, repairPlan } from "./repair-plan.ts";
 export { type CautionId, type PartId, REPAIRS, type Repair } from "./repairs.ts";
+export { type Said, saidToOwner } from "./said-to-owner.ts";
 export type { Scene, Usual } from "./scene.ts";
 export { type ScorePlan, type Share, scoreAllTests, scorePairs, scorePolicies, shareOf } from "./scores.ts";
 export { type Readings, SIGN_IDS, SIGNS, type SignId, type SignKind } from "./signs.ts";

@@ -3,6 +3,7 @@ import { CAUSE_IDS, type CauseId } from "./causes.ts";
 import { measuredAgain, mustMeasureAgain } from "./measured-again.ts";
 import { repairPlan } from "./repair-plan.ts";
 import { REPAIRS } from "./repairs.ts";
+import { saidToOwner } from "./said-to-owner.ts";
 
 const oddsWith = (likely: Readonly<Partial<Record<CauseId, number>>>) => ({
   causes: CAUSE_IDS.map((cause) => ({ cause, probability: likely[cause] ?? 0.001 })).sort(
@@ -44,4 +45,11 @@ it("after a repair the unit's old readings are gone, the water's stay, the new o
   const after = measuredAgain(before, "oxidisedMembrane", { permeateTds: 12 });
   expect(after).toEqual({ feedTds: 300, temperature: 15, permeateTds: 12 });
   expect(mustMeasureAgain("oxidisedMembrane")).toContain("permeateTds");
+});
+
+it("an owner reads found, most likely or not confirmed", () => {
+  const likely = oddsWith({ checkValveFailed: 0.93 });
+  expect(saidToOwner("checkValveFailed", likely, oddsWith({ healthy: 0.97 }))).toBe("found");
+  expect(saidToOwner("checkValveFailed", likely)).toBe("mostLikely");
+  expect(saidToOwner("sealLeak", likely, oddsWith({ healthy: 0.97 }))).toBe("notConfirmed");
 });

@@ -1,0 +1,54 @@
+import { readFileSync } from "node:fs";
+import { expect, it } from "vitest";
+import type { CliIo } from "../command-verb.ts";
+import { diagnoseVerb } from "./diagnose.ts";
+
+async function runVerb(args: readonly string[]) {
+  const printed: string[] = [];
+  const complained: string[] = [];
+  const never = () => {
+    throw new Error("writes nothing");
+  };
+  const io: CliIo = {
+    readText: (path) => readFileSync(new URL(`../../../../${path}`, import.meta.url), "utf8"),
+    readBytes: never,
+    writeText: never,
+    writeBytes: never,
+    print: (line) => printed.push(line),
+    complain: (line) => complained.push(line),
+  };
+  const code = await diagnoseVerb.run(args, io);
+  return { code, text: printed.join("\n"), complained };
+}
+
+it("a visit of a file as JSON: odds with evidence, size, step and plan; the same file gives the same answer", async () => {
+  const args = ["examples/one-visit.tapside.json", "--json"];
+  const [one, again] = [await runVerb(args), await runVerb(args)];
+  expect(one).toEqual(again);
+  const answer = JSON.parse(one.text);
+  const total = answer.causes.reduce(
+    (sum: number, { probability }: { probability: number }) => sum + probability,
+    0,
+  );
+  expect(total).toBeGreaterThan(0.8);
+  expect(answer.causes[0].evidence.length).toBeGreaterThan(0);
+  expect(answer).toHaveProperty("step.kind");
+  expect(answer).toHaveProperty("plan.steps");
+  expect(answer).toHaveProperty("nothingIKnowExplainsThis");
+});
+
+it("scores are headed simulated and come again from their seed", async () => {
+  const args = ["--simulate", "3", "--seed", "7", "--altered"];
+  const [one, again] = [await runVerb(args), await runVerb(args)];
+  expect(one.text).toBe(again.text);
+  const table = JSON.parse(one.text);
+  expect(table.heading).toBe("simulated");
+  expect(table.truth).toContain("altered");
+  expect(table.allTests.studiedCauses.top1).toHaveProperty("low");
+}, 120_000);
+
+it("a simulation without whole numbers is refused in a sentence", async () => {
+  const { code, complained } = await runVerb(["--simulate", "many", "--seed", "x"]);
+  expect(code).toBe(2);
+  expect(complained[0]).toContain("whole numbers");
+});
