@@ -10,7 +10,7 @@ const K = CAUSE_IDS.length;
  * Readings are called unexplained below this chance. Set so that fewer than 2 in 100 simulated visits with a known cause are
  * (simulated, not field evidence).
  */
-export const UNEXPLAINED_BELOW = 1e-3;
+export const UNEXPLAINED_BELOW = 0.01;
 
 export interface FitCheck {
   /** The likeliest causes and pairs with their sizes, best fit first. */
