@@ -20,6 +20,7 @@ const TEXTS: Readonly<Record<string, Said>> = {
   "text-has-nul": "This text holds a sign that cannot be kept. Rub it out.",
   "text-has-half-character": "This text holds half a sign. Rub it out and write it again.",
   "number-not-finite": "That is not a number.",
+  "no-such-visit": "There is no such visit in this file.",
   "file-empty": "The file is empty. Choose the one that was exported.",
   "file-foreign": "This file was not written by Tapside. Nothing was taken in.",
   "file-newer": "A newer version wrote this file. Take the new version first; nothing was taken in.",
