@@ -35,6 +35,19 @@ describe("the demo book, offline", () => {
       await shoot(phone, `unit-${unit.split(" ")[0]!.toLowerCase()}${suffix}`);
       await phone.tap(/^Book/);
     }
+    await phone.page
+      .getByRole("link", { name: /^Sallow Lane primary/ })
+      .first()
+      .click();
+    await phone.tap(/^What should it read today/);
+    for (const text of ["61", "13"]) await phone.number(text);
+    await phone.page.getByText("A sound unit reads inside 19 times in 20.").waitFor();
+    await phone.checkAccess("expected");
+    const wider = await phone.page.evaluate(() => document.documentElement.scrollWidth > innerWidth);
+    expect(wider, "scrolls sideways").toBe(false);
+    await shoot(phone, `expected-demo${suffix}`);
+    await phone.tap(/^To the unit/);
+    await phone.tap(/^Book/);
     await phone.tap(/^Demo book/);
     await phone.page.getByText("This book is empty").waitFor();
     expect(phone.errors.filter((error) => !error.includes("ERR_INTERNET_DISCONNECTED"))).toEqual([]);

@@ -3,7 +3,7 @@ import { en } from "@tapside/words";
 import { Link } from "wouter";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
-import { formatNumber } from "./format-number.ts";
+import { formatRange } from "./format-range.ts";
 import { useGoOn } from "./go-on.ts";
 import { Numeral } from "./numeral.tsx";
 import { photoPress } from "./photo.tsx";
@@ -88,7 +88,7 @@ function StepNumber({ open, step }: { open: OpenVisit; step: Step }) {
   const { expected } = open.assessment;
   const range = expected.kind === "known" ? expected.value[slot as ExpectedId] : undefined;
   if (!range) return <p className="note">{words.notYet}</p>;
-  const text = `${formatNumber(range.low)}–${formatNumber(range.high)}`;
+  const text = formatRange(range);
   return (
     <Numeral
       text={text}

@@ -1,6 +1,6 @@
 import type { Expected, ExpectedId } from "@tapside/assessment";
 import { en } from "@tapside/words";
-import { formatNumber } from "./format-number.ts";
+import { formatRange } from "./format-range.ts";
 import { Numeral } from "./numeral.tsx";
 import { slotTitle } from "./step-title.ts";
 import { visitWords as words } from "./words.ts";
@@ -26,7 +26,7 @@ interface PortBandProps {
 export function PortBand({ id, expected, absent, whyNot }: PortBandProps) {
   if (absent)
     return <div className="band water tint">{`${slotTitle(id)}: ${words.notThere.toLowerCase()}`}</div>;
-  const text = expected ? `${formatNumber(expected.low)}–${formatNumber(expected.high)}` : "";
+  const text = expected ? formatRange(expected) : "";
   return (
     <div className="band water port" data-part={PART[id]} {...(expected && { "data-mark": "expected" })}>
       <p className="row">
