@@ -27,6 +27,17 @@ it("names what is missing", () => {
   );
 });
 
+it("says a point left open in words, and by whom in which words it was refused", () => {
+  expect(en.openPoint({ code: "work:replace:element", detail: "no time" })).toBe(
+    "Replace membrane element: not done: no time",
+  );
+  expect(en.openPoint({ code: "exception:drainLine" })).toBe("Drain line and air gap");
+  const refused = { refusedBy: "R. Hale", refusedRole: "kitchen lead", refusedOn: "2026-11-25" };
+  expect(en.settledPoint({ ...refused, refusedWords: "not this year" })).toBe(
+    "refused by R. Hale, kitchen lead, 2026-11-25: “not this year”",
+  );
+});
+
 it("promises and certifies nothing", () => {
   expect(`${en.doesNotTestFor} ${en.localCode}`).not.toMatch(/certif|conform|guarantee|safe to drink/i);
 });
