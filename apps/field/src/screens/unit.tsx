@@ -41,13 +41,13 @@ export function UnitScreen({ id }: { id: string }) {
           : { label: words.startVisit, hint: words.annual, onPress: () => start("annual") }
       }
     >
+      {judged ? <UnitBands file={file} visitId={judged.id} /> : <UnjudgedUnit file={file} />}
       <Band tint press={{ to: open ? `/visit/${open.id}/expected` : `/unit/${id}/expected` }}>
         <span className="name">{words.expectedToday}</span>
       </Band>
       <Band tint press={{ to: `/unit/${id}/try` }}>
         <span className="name">{tryWords.open}</span>
       </Band>
-      {judged ? <UnitBands file={file} visitId={judged.id} /> : <UnjudgedUnit file={file} />}
       {open ? null : <OtherKinds start={start} />}
       <Places file={file} />
       <History file={file} openVisit={open?.id} />
