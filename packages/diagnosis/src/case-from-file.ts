@@ -1,4 +1,4 @@
-import { known, missing, type Outcome, refused } from "@tapside/quantities";
+import { known, missing, type Outcome } from "@tapside/quantities";
 import type { KeptVisit, Phase, Reading, SlotId, UnitFile } from "@tapside/records";
 import { COMPLAINTS, type Complaint } from "./causes.ts";
 import type { Scene, Usual } from "./scene.ts";
@@ -166,12 +166,12 @@ const NOTHING_KNOWN: Usual = {
 };
 
 /**
- * What one visit knows: the unit as its record has it, what is usual there, and every reading as a sign. Missing: nothing to make the unit
- * of (no label and no readings at commissioning). Refused: "no-such-visit".
+ * What one visit knows: the unit as its record has it, what is usual there, and every reading as a sign. Missing: the
+ * visit, or anything to make the unit of (no label and no readings at commissioning).
  */
 export function caseFromFile(file: UnitFile, visitId: string, phase: Phase = "asFound"): Outcome<FileCase> {
   const visit = file.visits.find((one) => one.id === visitId);
-  if (!visit) return refused("no-such-visit", { visit: visitId });
+  if (!visit) return missing("visit");
   const unit = unitOfFile(file, visit);
   if (unit.kind !== "known") return unit;
   const { atmosphericKPa } = unit.value.unit;
