@@ -28,6 +28,9 @@ const OFFICE =
   /^\/(?:day|scan|s|list|stickers|chain|point|site\/[^/]+\/owner|part\/[^/]+\/move|unit\/[^/]+\/(?:at|due|photos|plan|move|sticker|claim))(?:\/|$)/;
 
 const TryScreen = lazy(() => import("./try/try.tsx").then((module) => ({ default: module.TryScreen })));
+const WaterRoutes = lazy(() =>
+  import("./water/routes.tsx").then((module) => ({ default: module.WaterRoutes })),
+);
 
 const OWN = "tapside";
 const DEMO = "tapside-demo";
@@ -60,6 +63,8 @@ export function App() {
             <Route path="/">
               <BookScreen onDemo={turnToDemo} isDemo={name === DEMO} />
             </Route>
+            <Route path="/site/:id/water" component={WaterRoutes} />
+            <Route path="/analysis/:id" component={WaterRoutes} />
             <Route path="/site/:id">{({ id }) => <SiteScreen id={id} key={id} />}</Route>
             <Route path="/unit/:id">{({ id }) => <UnitScreen id={id} key={id} />}</Route>
             <Route path="/unit/:id/edit">{({ id }) => <UnitEditScreen id={id} key={id} />}</Route>

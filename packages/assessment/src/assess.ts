@@ -4,6 +4,7 @@ import type { Assessment, Context, Figures, Finding } from "./assessment.ts";
 import { assumptionsOf } from "./assumptions.ts";
 import { dueItems } from "./due.ts";
 import { expectedToday } from "./expected.ts";
+import { feedWaterReadings } from "./feed-water.ts";
 import { figuresOf } from "./figures.ts";
 import { findingsOf } from "./findings.ts";
 import { temperatureFormOf } from "./from-records.ts";
@@ -14,6 +15,7 @@ import { questionsOf } from "./questions.ts";
 import { standsOn } from "./stands-on.ts";
 import { tasksOf } from "./tasks.ts";
 import { toRead } from "./to-read.ts";
+import { quickWater } from "./water-judged.ts";
 
 /**
  * A visit judged: same records and context in, same judgement out. A visit that is not in the file is judged as one with nothing read.
@@ -46,6 +48,7 @@ export function assess(file: UnitFile, visitId: string, context: Context): Asses
     assumed: assumptionsOf(file, context),
     standsOn: standsOn(file, visit),
     toRead: toRead(file, visit, tasks),
+    water: quickWater(feedWaterReadings(visit, file)),
   };
 }
 

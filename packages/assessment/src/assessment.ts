@@ -1,5 +1,6 @@
 import type { Outcome, Uncertain } from "@tapside/quantities";
 import type { Phase, Settings, SlotId, TdsScale } from "@tapside/records";
+import type { WaterJudged } from "./water-judged.ts";
 
 /** Everything an assessment may use beside the records themselves: same records and context in, same judgement out. */
 export interface Context {
@@ -147,4 +148,6 @@ export interface Assessment {
   readonly standsOn: readonly string[];
   /** Slots this kind of visit asks for that are still unread, in the order of hands. */
   readonly toRead: readonly { readonly phase: Phase; readonly slot: SlotId }[];
+  /** The feed water completed from what was read and reported; absent in judgements of the first kind. */
+  readonly water?: Outcome<WaterJudged>;
 }

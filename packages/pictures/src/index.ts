@@ -1,3 +1,4 @@
+export { type BlendBarLimit, type BlendBarRequest, blendBar } from "./blend-bar.ts";
 export { COLOURS, type Colours, contrast, type Theme, waterColour } from "./colours.ts";
 export { escapeText } from "./escape-text.ts";
 export { type FindingMarkRequest, findingMark } from "./finding-mark.ts";
@@ -11,4 +12,5 @@ export {
 } from "./now-and-changed.ts";
 export { type DrawnNumeral, type NumeralRequest, numeral, numeralSvg } from "./numeral.ts";
 export { type ReadingRailRequest, readingRail } from "./reading-rail.ts";
+export { type SaturationCurveRequest, type SaturationPoint, saturationCurve } from "./saturation-curve.ts";
 export { type TankDrawn, type TankPairRequest, tankPair } from "./tank-pair.ts";

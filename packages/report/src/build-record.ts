@@ -11,6 +11,7 @@ import { lifeFigure } from "./life-figure.ts";
 import { readingRows } from "./reading-rows.ts";
 import { rounded } from "./rounded.ts";
 import { visitSummary } from "./visit-summary.ts";
+import { waterHere } from "./water-here.ts";
 import { waterLine } from "./water-line.ts";
 
 export interface RecordRequest {
@@ -80,6 +81,7 @@ function blocksOf(visit: KeptVisit, request: RecordRequest): readonly Block[] {
     ...leftBehind(file, visit, assessment, words),
     ...people(visit, words),
     { kind: "newPage" },
+    ...waterHere(assessment.water?.kind === "known" ? assessment.water.value : undefined, file, words),
     ...howSure(file, visit, assessment, words, { timeZone, issuedAt }),
   ];
 }

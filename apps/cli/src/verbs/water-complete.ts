@@ -1,4 +1,4 @@
-import { known, mapOutcome, missing, type Outcome, refused } from "@tapside/quantities";
+import { allKnown, known, mapOutcome, missing, type Outcome, refused } from "@tapside/quantities";
 import {
   CONSTITUENTS,
   type ConstituentId,
@@ -6,7 +6,11 @@ import {
   completeWater,
   type FieldReadings,
   LABORATORY_UNCERTAINTY,
+  type PriorComponent,
+  priorFromWaters,
   quantile,
+  realWaterPrior,
+  realWaters,
   seededUniform,
   type WaterAnalysis,
 } from "@tapside/water";
@@ -62,6 +66,20 @@ function valuesOf(quantity: string, samples: readonly WaterAnalysis[]): number[]
     );
 }
 
+const priors = new Map<string, readonly PriorComponent[]>();
+
+/** The prior without one of its sources, named in the column `without_source`: for judging it on waters it has not seen. */
+function priorOf(input: Cells): Outcome<readonly PriorComponent[]> {
+  const without = (input.without_source ?? "").trim();
+  if (without === "") return known(realWaterPrior());
+  const waters = realWaters();
+  const others = waters.filter(({ source }) => source !== without);
+  if (others.length === waters.length) return refused("source-unknown", { source: without });
+  const prior = priors.get(without) ?? priorFromWaters(others);
+  priors.set(without, prior);
+  return known(prior);
+}
+
 function intervals(samples: readonly WaterAnalysis[]): Record<string, number | string> {
   const out: Record<string, number | string> = {};
   for (const quantity of QUANTITIES) {
@@ -78,12 +96,13 @@ export const waterCompleteVerb: RowVerb = {
     "one set of readings a row completed to a water: p05, p50, p95 of every ion and of SI calcite at 90 °C",
   columns: QUANTITIES.flatMap((quantity) => LEVELS.map(([level]) => `${quantity}_${level}`)),
   row: (input) =>
-    mapOutcome(readingsOf(input), (readings) =>
+    mapOutcome(allKnown({ readings: readingsOf(input), prior: priorOf(input) }), ({ readings, prior }) =>
       mapOutcome(
         completeWater(readings, {
           random: seededUniform(SEED),
           samples: SAMPLES,
           uncertainty: LABORATORY_UNCERTAINTY,
+          prior,
         }),
         (samples) => known(intervals(samples)),
       ),

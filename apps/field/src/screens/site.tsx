@@ -5,6 +5,7 @@ import { Form } from "../look/form.tsx";
 import { Screen } from "../look/screen.tsx";
 import type { LiveBook } from "../store/open-book.ts";
 import { useBook } from "../store/use-book.ts";
+import { waterPageWords } from "../water/words.ts";
 import { bookWords as words } from "../words/book.ts";
 import { officeWords } from "../words/office.ts";
 import { day } from "./day.ts";
@@ -49,6 +50,10 @@ export function SiteScreen({ id }: { id: string }) {
         </Band>
       ))}
       <Band press={{ to: `/site/${id}/owner` }}>{officeWords.newOwner}</Band>
+      <Band tint press={{ to: `/site/${id}/water` }}>
+        <strong>{waterPageWords.open}</strong>
+        <p className="note">{waterPageWords.openHint}</p>
+      </Band>
       {units.map((unit) => (
         <Band key={unit.id} tint press={{ to: `/unit/${unit.id}` }}>
           <span className="name">{unit.name}</span>

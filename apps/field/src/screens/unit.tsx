@@ -7,6 +7,7 @@ import { Screen } from "../look/screen.tsx";
 import { useBook } from "../store/use-book.ts";
 import { tryWords } from "../try/words.ts";
 import { startVisit } from "../visit/start-visit.ts";
+import { waterPageWords } from "../water/words.ts";
 import { bookWords as words } from "../words/book.ts";
 import { officeWords } from "../words/office.ts";
 import { day } from "./day.ts";
@@ -49,6 +50,10 @@ export function UnitScreen({ id }: { id: string }) {
         <span className="name">{tryWords.open}</span>
       </Band>
       {open ? null : <OtherKinds start={start} />}
+      <Band tint press={{ to: `/site/${file.site.id}/water` }}>
+        <strong>{waterPageWords.open}</strong>
+        <p className="note">{waterPageWords.openHint}</p>
+      </Band>
       <Places file={file} />
       <History file={file} openVisit={open?.id} />
     </Screen>

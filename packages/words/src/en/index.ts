@@ -22,10 +22,12 @@ import { question } from "./questions.ts";
 import { record } from "./record.ts";
 import { refusal } from "./refusals.ts";
 import { caution, taskTitle, taskWhy } from "./tasks.ts";
+import { water } from "./water.ts";
 
 export const en: Messages = {
   language: "en",
   record,
+  water,
   phases,
   visitKinds,
   slots,

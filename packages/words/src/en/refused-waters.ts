@@ -25,6 +25,7 @@ export const refusedWaters: Readonly<Record<string, Said>> = {
   "gas-pressure-out-of-range": ({ co2Atm }) => `CO₂ of ${co2Atm} atm must lie above 0, up to 1.`,
   "nothing-to-mix": "There is nothing to mix: no volume was given.",
   "too-few-samples": ({ samples, least }) => `${samples} samples are too few: ${least} are needed.`,
+  "source-unknown": ({ source }) => `No source of the prior is called "${source}".`,
   "appliance-use-unknown": ({ use }) => `"${use}" is no use known here: coffee, steam, hot or cold.`,
   "approach-out-of-range": ({ approach }) =>
     `The approach to saturation, ${approach}, must lie between 0 and 1.`,

@@ -1,5 +1,6 @@
 import type { LimitQuantity } from "@tapside/records";
 import type { FieldSpec } from "../../look/form.tsx";
+import { waterPageWords } from "../../water/words.ts";
 import { setupWords as words } from "../../words/setup.ts";
 import { choicesOf, PRESSURE, SCALES } from "./units-offered.ts";
 
@@ -27,6 +28,24 @@ export const applianceSpecs = (models: readonly (readonly [string, string])[]): 
     ? [{ kind: "choice", field: "model", label: words.appliance.model, choices: models } as const]
     : []),
   minimumPressure,
+  {
+    kind: "number",
+    field: "hottestC",
+    label: waterPageWords.hottest,
+    baseUnit: "°C",
+    units: ["°C", "°F"],
+    range: [1, 160],
+  },
+  {
+    kind: "choice",
+    field: "steelGrade",
+    label: waterPageWords.steel,
+    choices: [
+      ["304", "304"],
+      ["316", "316"],
+    ],
+  },
+  { kind: "flag", field: "copperOrBrass", label: waterPageWords.copper },
 ];
 
 export const modelSpecs: readonly FieldSpec[] = [

@@ -1,0 +1,170 @@
+import { productWater, USUAL_PASSAGE } from "@tapside/assessment";
+import { blendBar } from "@tapside/pictures";
+import { allKnown, known, mapOutcome, type Outcome } from "@tapside/quantities";
+import {
+  type BlendAnswer,
+  blendedStream,
+  blendRange,
+  type LimitAnswer,
+  middleWater,
+  remineralise,
+  speciate,
+  suits,
+  type WaterAnalysis,
+} from "@tapside/water";
+import { en } from "@tapside/words";
+import { useId, useMemo, useState } from "react";
+import { Band } from "../look/band.tsx";
+import { Picture } from "../look/picture.tsx";
+import { useTheme } from "../look/use-theme.ts";
+import { sayWhyNot } from "../words/say-why-not.ts";
+import type { SiteWater } from "./site-water.ts";
+import { waterPageWords as words } from "./words.ts";
+
+/** Usual approach of a small calcite cartridge to saturation. Common practice, no source. */
+const APPROACH = 0.6;
+
+const percent = (fraction: number) => Math.round(100 * fraction);
+
+interface BlendProps {
+  readonly samples: readonly WaterAnalysis[];
+  readonly site: SiteWater;
+}
+
+/** Streams and limits of the site, solved once for the samples at hand. */
+function solved(samples: readonly WaterAnalysis[], site: SiteWater, contactor: boolean) {
+  const middle = middleWater(samples);
+  if (!middle) return undefined;
+  const feed = speciate(middle);
+  const streams = allKnown({
+    feed,
+    product: mapOutcome(feed, (water) => productWater(water, site.passage ?? USUAL_PASSAGE)),
+  });
+  const chlorine = site.chlorineMgPerL;
+  const options = {
+    ...(chlorine !== undefined && { totalChlorineMgPerL: chlorine, permeateChlorineMgPerL: chlorine }),
+    ...(contactor && {
+      after: (water: Parameters<typeof remineralise>[0]) =>
+        mapOutcome(remineralise(water, APPROACH), (done) => known(done.water)),
+    }),
+  };
+  return { streams, options };
+}
+
+/** The blend valve: each limit over the blends that keep it, the chosen blend, and what it keeps there. */
+export function Blend({ samples, site }: BlendProps) {
+  const theme = useTheme();
+  const id = useId();
+  const [chosen, setChosen] = useState(0);
+  const [contactor, setContactor] = useState(site.remineraliser);
+  const base = useMemo(() => solved(samples, site, contactor), [samples, site, contactor]);
+  const range = useMemo(
+    (): Outcome<BlendAnswer> | undefined =>
+      base &&
+      mapOutcome(base.streams, ({ feed, product }) => blendRange(feed, product, site.limits, base.options)),
+    [base, site.limits],
+  );
+  if (!base || !range) return null;
+  if (site.limits.length === 0)
+    return (
+      <Band>
+        <p className="note">{words.noLimits}</p>
+      </Band>
+    );
+  if (range.kind !== "known")
+    return (
+      <Band>
+        <p className="note">{sayWhyNot(range)}</p>
+      </Band>
+    );
+  const here = mapOutcome(base.streams, ({ feed, product }) =>
+    mapOutcome(blendedStream(feed, product, chosen, base.options), (stream) =>
+      suits([stream.water], site.limits, stream),
+    ),
+  );
+  const answer = range.value;
+  const said = sentences(answer);
+  return (
+    <>
+      <Band>
+        {said.map((line) => (
+          <p key={line}>
+            <strong>{line}</strong>
+          </p>
+        ))}
+        {site.passage === undefined ? <p className="note">{words.assumedPassage}</p> : null}
+      </Band>
+      <div className="band blend">
+        <Picture
+          svg={blendBar({
+            theme,
+            limits: answer.byLimit.map(({ limit, kept }) => ({
+              name: `${en.water.name(limit.property)}, ${limit.appliance ?? ""}`,
+              ...(kept && { kept }),
+            })),
+            ...(answer.kind === "range" && {
+              all: [answer.lowFeedFraction, answer.highFeedFraction] as const,
+            }),
+            chosen,
+            description: said.join(" "),
+          })}
+        />
+        <p>{words.every}</p>
+        <input
+          id={id}
+          type="range"
+          min={0}
+          max={100}
+          step={1}
+          value={percent(chosen)}
+          aria-label={words.blend}
+          aria-valuetext={words.blendOf(percent(chosen))}
+          onChange={(event) => setChosen(Number(event.target.value) / 100)}
+        />
+        <label htmlFor={id}>{words.blendOf(percent(chosen))}</label>
+      </div>
+      <button
+        type="button"
+        className="choice"
+        aria-pressed={contactor}
+        onClick={() => setContactor(!contactor)}
+      >
+        {words.remineralised}
+      </button>
+      {here.kind === "known" ? <Answers answers={here.value} /> : null}
+      <Band>
+        <p className="note">{en.water.guidance}</p>
+      </Band>
+    </>
+  );
+}
+
+function sentences(answer: BlendAnswer): readonly string[] {
+  if (answer.kind === "range")
+    return [words.blendRange(percent(answer.lowFeedFraction), percent(answer.highFeedFraction))];
+  return [
+    words.noBlend,
+    ...answer.broken.map((limit) => words.never(en.water.limit(limit))),
+    ...answer.conflicts.slice(0, 3).map(([a, b]) => words.against(en.water.limit(a), en.water.limit(b))),
+  ];
+}
+
+const SIGN = { within: "●", outside: "▲", "too-close-to-say": "◐", "cannot-tell": "▨" } as const;
+
+const two = (value: number) =>
+  value >= 100 ? String(Number(value.toPrecision(2))) : String(Number(value.toPrecision(value < 1 ? 1 : 2)));
+
+function Answers({ answers }: { answers: readonly LimitAnswer[] }) {
+  return answers.map(({ limit, answer, values }, i) => (
+    <Band key={i}>
+      <span className="row">
+        <span>
+          <span aria-hidden="true">{SIGN[answer]}</span> {en.water.name(limit.property)}
+          {answer === "cannot-tell" ? "" : ` ${two(values[0] ?? 0)}`}
+        </span>
+        <strong>{en.water.answer(answer)}</strong>
+      </span>
+      <p className="note">{en.water.limit(limit)}</p>
+    </Band>
+  ));
+}

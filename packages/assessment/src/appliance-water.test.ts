@@ -1,0 +1,37 @@
+import { speciate } from "@tapside/water";
+import { describe, expect, it } from "vitest";
+import { waterLimitsOf } from "./appliance-water.ts";
+import { productWater } from "./product-water.ts";
+
+describe("limits of an appliance", () => {
+  it("a label in NaCl ppm is asked on the 442 scale: 702 is 1000 (TDS tables of two meter manuals)", () => {
+    const limits = waterLimitsOf({
+      id: "a",
+      name: "Brewer",
+      type: "ice",
+      limits: [{ id: "l", quantity: "tds", high: 702.1, scale: "NaCl", source: "label" }],
+    });
+    expect(limits).toMatchObject([{ property: "tds442", high: 1000, appliance: "Brewer" }]);
+  });
+  it("a coffee machine is asked the coffee standard beside its label", () => {
+    const properties = waterLimitsOf({ id: "a", name: "Brewer", type: "coffee", limits: [] }).map(
+      (limit) => limit.property,
+    );
+    expect(properties).toEqual(["tds442", "calciumHardness", "pH", "totalChlorine"]);
+  });
+});
+
+it("product keeps the CO2 of its feed and loses its pH (CO2 is not rejected; membrane trade fact)", () => {
+  const feed = speciate({
+    temperatureC: 15,
+    pH: 7.5,
+    alkalinityMgPerLCaCO3: 140,
+    ions: { Ca: 61, Mg: 8, Na: 24, Cl: 38, SO4: 46 },
+  });
+  if (feed.kind !== "known") throw new Error(feed.kind);
+  const product = productWater(feed.value, 0.05);
+  if (product.kind !== "known") throw new Error(product.kind);
+  expect(product.value.totals.Cl / feed.value.totals.Cl).toBeCloseTo(0.05, 6);
+  expect(product.value.totals.Ca / feed.value.totals.Ca).toBeCloseTo(0.02, 6);
+  expect(product.value.carbonMolPerKg).toBeGreaterThan(feed.value.molality.CO2);
+});
