@@ -273,7 +273,7 @@ describe("the book, offline", () => {
     const back = () => page.locator('.thumb a[href^="#/unit/"]').first().click();
     for (const band of ["tap", "cartridge", "shutOff", "element", "tank", "postFilter", "outlet"]) {
       await page.locator(`a[href$="/at/${band}"]`).click();
-      await page.locator("main .band").first().waitFor();
+      await page.locator("main").locator(".band, a, p").first().waitFor();
       expect(await page.locator("main").textContent()).not.toMatch(/NaN|undefined|\[object/);
       await phone.checkAccess(`at ${band}`);
       await back();
