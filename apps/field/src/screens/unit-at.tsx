@@ -17,7 +17,18 @@ interface Place {
 /** What is read and fitted at each place along the water. */
 const PLACES: Readonly<Record<string, Place>> = {
   tap: {
-    slots: ["feedTds", "feedTemperature", "hardness", "chlorineBefore", "staticPressure", "waterMeter"],
+    slots: [
+      "feedTds",
+      "feedTemperature",
+      "hardness",
+      "chlorineBefore",
+      "staticPressure",
+      "waterMeter",
+      "feedAlkalinity",
+      "feedChloride",
+      "feedSilica",
+      "feedPh",
+    ],
     roles: [],
   },
   cartridge: {
@@ -25,10 +36,19 @@ const PLACES: Readonly<Record<string, Place>> = {
     roles: ["sediment", "carbon", "scaleInhibitor"],
   },
   shutOff: { slots: ["tankFullPressure"], roles: ["shutOff", "checkValve"] },
-  element: { slots: ["permeateFlow", "drainFlow", "permeateTds"], roles: ["element", "restrictor"] },
+  element: {
+    slots: ["permeateFlow", "drainFlow", "permeateTds", "drainTds"],
+    roles: ["element", "restrictor"],
+  },
   tank: { slots: ["tankFullPressure", "drawnVolume", "tankAfterPressure", "airCharge"], roles: ["tank"] },
-  postFilter: { slots: [], roles: ["postCarbon", "remineraliser", "uvLamp"] },
-  outlet: { slots: ["deliveredTds"], roles: [] },
+  postFilter: {
+    slots: ["postFilterPressure", "deliveredFlow"],
+    roles: ["postCarbon", "remineraliser", "uvLamp"],
+  },
+  outlet: {
+    slots: ["deliveredTds", "deliveredHardness", "deliveredChloride", "deliveredSilica", "deliveredPh"],
+    roles: [],
+  },
 };
 
 /** One place along the water: what was read there at every visit, what is fitted there, what is asked of it. */
