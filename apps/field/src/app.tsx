@@ -32,6 +32,8 @@ const WaterRoutes = lazy(() =>
   import("./water/routes.tsx").then((module) => ({ default: module.WaterRoutes })),
 );
 
+const PracticeScreen = lazy(() => import("./practice/practice.tsx"));
+
 const OWN = "tapside";
 const DEMO = "tapside-demo";
 
@@ -79,6 +81,7 @@ export function App() {
             <Route path="/more">
               <MoreScreen onDemo={turnToDemo} onOwn={turnToOwn} isDemo={name === DEMO} />
             </Route>
+            <Route path="/practice" component={PracticeScreen} />
             <Route path={OFFICE}>
               <OfficeRoutes />
             </Route>

@@ -90,6 +90,7 @@ function Places() {
     [words.instruments, "/instruments"],
     [words.models, "/models"],
     [officeWords.stickerRoll, "/stickers"],
+    [words.practiceUnit, "/practice"],
     [words.settings, "/settings"],
   ];
   return places.map(([label, to]) => (

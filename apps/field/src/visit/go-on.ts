@@ -4,6 +4,7 @@ import type { Press } from "../look/screen.tsx";
 import { stepTitle } from "./step-title.ts";
 import { nextStep, stepsOf } from "./steps.ts";
 import type { OpenVisit } from "./use-visit.ts";
+import { takeWayBack } from "./way-back.ts";
 import { visitWords } from "./words.ts";
 
 /** Where the visit goes after a step, and the words on the next key for it. */
@@ -13,7 +14,10 @@ export function useGoOn(open: OpenVisit, stepId: string) {
   const next = nextStep(steps, stepId);
   const to = `${open.base}/${next.path}`;
   const go = () => navigate(`${open.base}/${nextStep(freshSteps(open), stepId).path}`);
-  const goAfter = (place: string | undefined) => (place ? navigate(`${open.base}/${place}`) : go());
+  const goAfter = (place: string | undefined) => {
+    const there = takeWayBack(open.base, stepId) ?? place;
+    return there ? navigate(`${open.base}/${there}`) : go();
+  };
   return { steps, next, to, hint: stepTitle(next), go, goAfter, navigate };
 }
 

@@ -52,6 +52,11 @@ export function Judgement({ open }: { open: OpenVisit }) {
       {[...loud, ...shownQuiet].map((finding) => (
         <FindingBand key={`${finding.phase}:${finding.id}`} finding={finding} />
       ))}
+      {loud.some((finding) => finding.verdict === "outside") ? (
+        <Band tint heavy press={{ to: `${open.base}/cause` }}>
+          <span className="name">{words.findCause}</span>
+        </Band>
+      ) : null}
       {quiet.length > shownQuiet.length || all ? (
         <Band tint press={{ onPress: () => setAll(!all) }}>
           <span className="row">

@@ -21,6 +21,8 @@ import { WorkScreen } from "./work.tsx";
 import "./visit.css";
 
 const RecordScreen = lazy(() => import("./record.tsx"));
+const CauseScreen = lazy(() => import("../cause/cause.tsx"));
+const CauseTest = lazy(() => import("../cause/cause-test.tsx"));
 
 /** Everything under `/visit/:id`. */
 export function VisitRoutes() {
@@ -45,6 +47,28 @@ export function VisitRoutes() {
           <Step
             show={(open, { task }) => (
               <WorkScreen open={open} task={decodeURIComponent(task ?? "")} key={task} />
+            )}
+          />
+        )}
+      </Route>
+      <Route path="/visit/:id/cause">
+        {() => (
+          <Step
+            show={(open) => (
+              <Suspense fallback={<p className="band">{visitWords.findCause}</p>}>
+                <CauseScreen open={open} />
+              </Suspense>
+            )}
+          />
+        )}
+      </Route>
+      <Route path="/visit/:id/cause/:test">
+        {() => (
+          <Step
+            show={(open, { test }) => (
+              <Suspense fallback={<p className="band">{visitWords.findCause}</p>}>
+                <CauseTest open={open} test={test ?? ""} key={test} />
+              </Suspense>
             )}
           />
         )}

@@ -2,6 +2,7 @@ import type { SlotId } from "@tapside/records";
 
 /** What the visit says. One object per language. */
 export const visitWords = {
+  findCause: "Find the cause",
   titles: {
     ask: "In use?",
     bypass: "Bypassed",

@@ -1,5 +1,6 @@
 /** What the book and the set-up say. */
 export const bookWords = {
+  practiceUnit: "Practice unit",
   opening: "Opening the book …",
   app: "Tapside",
   demoBook: "Demo book.",

@@ -1,0 +1,108 @@
+import { noteOf, SIGNS, type SignId, TEST_IDS, TESTS, type Test } from "@tapside/diagnosis";
+import type { SlotId } from "@tapside/records";
+import { useState } from "react";
+import { useLocation } from "wouter";
+import { Band } from "../look/band.tsx";
+import { Screen } from "../look/screen.tsx";
+import { undoPress } from "../visit/go-on.ts";
+import type { OpenVisit } from "../visit/use-visit.ts";
+import { leaveWayBack } from "../visit/way-back.ts";
+import { NoteEntry } from "./note-entry.tsx";
+import { signText } from "./sign-text.ts";
+import { answersOf, phaseNow } from "./visit-case.ts";
+import { causeWords as words } from "./words.ts";
+
+/** Signs the visit reads on screens of its own. */
+const SLOT_OF: Readonly<Partial<Record<SignId, SlotId>>> = {
+  feedTds: "feedTds",
+  temperature: "feedTemperature",
+  chlorineBefore: "chlorineBefore",
+  chlorineAfter: "chlorineAfter",
+  staticPressure: "staticPressure",
+  beforeFilterPressure: "beforeFilterPressure",
+  afterFilterPressure: "afterFilterPressure",
+  permeateFlow: "permeateFlow",
+  drainFlow: "drainFlow",
+  permeateTds: "permeateTds",
+  deliveredTds: "deliveredTds",
+  tankFullPressure: "tankFullPressure",
+  airCharge: "airCharge",
+  hardness: "hardness",
+  firstDrawTds: "firstDrawTds",
+  drainFeedClosedFlow: "drainFlowFeedClosed",
+  drainTankFullFlow: "drainFlowTankFull",
+  outletFlow: "deliveredFlow",
+  gasL: "tankAfterPressure",
+};
+
+/** One test of the search: where, what to prepare, and a place for each of its signs. */
+export default function CauseTest({ open, test }: { open: OpenVisit; test: string }) {
+  const id = TEST_IDS.find((one) => one === test);
+  const [typing, setTyping] = useState<SignId>();
+  const back = `${open.base}/cause`;
+  if (!id) return <p className="band">{words.notThere}</p>;
+  if (typing) return <NoteEntry open={open} sign={typing} onDone={() => setTyping(undefined)} />;
+  const { signs, setUp, minutes }: Test = TESTS[id];
+  return (
+    <Screen
+      title={words.tests[id]}
+      subtitle={words.at(words.minutes(minutes), words.ports[id])}
+      back={undoPress(open)}
+      next={{ label: words.title, to: back }}
+    >
+      {setUp ? (
+        <Band tint>
+          <strong>{words.before(words.setUps[setUp])}</strong>
+          <p>{words.careful}</p>
+        </Band>
+      ) : null}
+      {signs.map((sign) => (
+        <SignPlace key={sign} open={open} sign={sign} onType={() => setTyping(sign)} />
+      ))}
+    </Screen>
+  );
+}
+
+function SignPlace({ open, sign, onType }: { open: OpenVisit; sign: SignId; onType: () => void }) {
+  const [, navigate] = useLocation();
+  const slot = SLOT_OF[sign];
+  const noted = answersOf(open)[noteOf(sign)];
+  if (SIGNS[sign].kind === "look") return <LookKeys open={open} sign={sign} noted={noted} />;
+  const phase = phaseNow(open);
+  const kept = slot ? open.visit.readings[phase][slot] : undefined;
+  const text = kept ? `${kept.raw} ${kept.unit}` : typeof noted === "number" ? signText(sign, noted) : "";
+  const goToSlot = () => {
+    leaveWayBack(open.base, `read:${phase}:${slot}`, "cause");
+    navigate(`${open.base}/read/${phase}/${slot}`);
+  };
+  return (
+    <Band press={{ onPress: slot ? goToSlot : onType }}>
+      <span className="name">{words.enterSign(words.signs[sign])}</span>
+      <p className="note">{text || words.again}</p>
+    </Band>
+  );
+}
+
+/** A look is seen, not seen, or was not looked for. */
+function LookKeys({ open, sign, noted }: { open: OpenVisit; sign: SignId; noted: unknown }) {
+  const choices = [
+    [1, words.seen],
+    [0, words.notSeen],
+    [null, words.notLooked],
+  ] as const;
+  return (
+    <fieldset className="answers big">
+      <legend>{words.signs[sign]}</legend>
+      {choices.map(([value, label]) => (
+        <button
+          type="button"
+          key={label}
+          aria-pressed={value === null ? typeof noted !== "number" : noted === value}
+          onClick={() => open.write({ [`answer:${noteOf(sign)}`]: value })}
+        >
+          {label}
+        </button>
+      ))}
+    </fieldset>
+  );
+}

@@ -1,0 +1,168 @@
+import { COMPLAINTS, TESTS, type Test, type TestProposal } from "@tapside/diagnosis";
+import { useEffect, useState } from "react";
+import { Band } from "../look/band.tsx";
+import { type Press, Screen } from "../look/screen.tsx";
+import { undoPress } from "../visit/go-on.ts";
+import type { OpenVisit } from "../visit/use-visit.ts";
+import { OddsBands } from "./odds-bands.tsx";
+import { RepairSteps } from "./repair-steps.tsx";
+import { signText } from "./sign-text.ts";
+import { useDiagnosis } from "./use-diagnosis.ts";
+import { answersOf, REPAIRED, repairedIn, visitCase } from "./visit-case.ts";
+import { causeWords as words } from "./words.ts";
+import type { Diagnosis } from "./worker-asks.ts";
+
+const pathOf = (open: OpenVisit, test: string) => `${open.base}/cause/${test}`;
+
+/** What is most likely wrong at this visit, and what to do next: a test, or a repair. For the technician only. */
+export default function CauseScreen({ open }: { open: OpenVisit }) {
+  const found = visitCase(open);
+  const { diagnosis, unexplained } = useDiagnosis(found.kind === "known" ? found.value : undefined);
+  const [shown, setShown] = useState<"tests" | "plan">();
+  useEffect(() => window.scrollTo(0, 0), []);
+  const repaired = repairedIn(open);
+  const keepRepaired = (cause: string | null) => {
+    open.write({ [REPAIRED]: cause });
+    setShown(undefined);
+    window.scrollTo(0, 0);
+  };
+  return (
+    <Screen
+      title={words.title}
+      subtitle={words.fromModel}
+      back={undoPress(open)}
+      middle={{
+        label: words.toJudgement,
+        to: `${open.base}/judgement`,
+        picture: <List />,
+      }}
+      next={nextPress(open, diagnosis, () => setShown("plan"))}
+    >
+      {found.kind === "known" ? null : <Band tint>{words.noUnit}</Band>}
+      {found.kind === "known" && !diagnosis ? <Band tint>{words.thinking}</Band> : null}
+      {repaired ? (
+        <Band fixed press={{ onPress: () => keepRepaired(null) }}>
+          <strong>{words.repaired(words.causes[repaired])}</strong>
+          <p className="note">{words.takeBack}</p>
+        </Band>
+      ) : null}
+      {unexplained ? (
+        <Band fixed>
+          <strong>{words.unexplained}</strong>
+          <p>{words.unexplainedHow}</p>
+        </Band>
+      ) : null}
+      {diagnosis ? (
+        <>
+          <OddsBands diagnosis={diagnosis} />
+          <Meanings diagnosis={diagnosis} />
+          {diagnosis.plan.steps.length > 0 ? (
+            <Band heavy press={{ onPress: () => setShown(shown === "plan" ? undefined : "plan") }}>
+              <span className="row">
+                <span className="name">{words.plan}</span>
+                {shown === "plan" ? <span className="note">{words.hide}</span> : null}
+              </span>
+            </Band>
+          ) : null}
+          {shown === "plan" ? (
+            <RepairSteps steps={diagnosis.plan.steps} onDone={(step) => keepRepaired(step.cause)} />
+          ) : null}
+          <Band press={{ onPress: () => setShown(shown === "tests" ? undefined : "tests") }}>
+            <span className="row">
+              <span className="name">{words.otherTests}</span>
+              {shown === "tests" ? <span className="note">{words.hide}</span> : null}
+            </span>
+          </Band>
+          {shown === "tests"
+            ? diagnosis.tests.map((one) => <TestBand key={one.test} open={open} proposal={one} />)
+            : null}
+        </>
+      ) : null}
+      <Complaints open={open} />
+    </Screen>
+  );
+}
+
+function nextPress(open: OpenVisit, diagnosis: Diagnosis | undefined, onPlan: () => void): Press {
+  const judgement = { label: words.toJudgement, to: `${open.base}/judgement`, quiet: true };
+  if (!diagnosis) return judgement;
+  const { step } = diagnosis;
+  if (step.kind === "test") {
+    const { test, minutes } = step.proposal;
+    return {
+      label: words.tests[test],
+      hint: words.at(words.minutes(minutes), words.ports[test]),
+      to: pathOf(open, test),
+    };
+  }
+  if (step.kind !== "repair") return { ...judgement, hint: step.kind === "sound" ? words.sound : "" };
+  const inPlan = diagnosis.plan.steps.some(({ cause }) => cause === step.cause);
+  if (!inPlan) return judgement;
+  return {
+    label: words.putRight,
+    hint: `${words.causes[step.cause]}${step.sure ? "" : `. ${words.quickestWay}`}`,
+    onPress: () => {
+      onPlan();
+      requestAnimationFrame(() => document.querySelector("section[aria-label]")?.scrollIntoView());
+    },
+  };
+}
+
+/** What each outcome of the next test would mean. */
+function Meanings({ diagnosis }: { diagnosis: Diagnosis }) {
+  const { step, meanings } = diagnosis;
+  if (step.kind !== "test" || meanings.length === 0) return null;
+  const { test, setUp, minutes } = step.proposal;
+  const [sign] = TESTS[test].signs;
+  return (
+    <Band tint>
+      <strong>{words.test(words.tests[test], words.minutes(minutes), words.ports[test])}</strong>
+      {setUp ? <p>{words.prepare(words.setUps[setUp], words.minutes(minutes))}</p> : null}
+      {meanings.slice(0, 4).map(({ cause, probability, shows }) => (
+        <p key={cause}>
+          {words.near(signText(sign, shows), words.causes[cause], words.percent(probability))}
+        </p>
+      ))}
+    </Band>
+  );
+}
+
+function TestBand({ open, proposal }: { open: OpenVisit; proposal: TestProposal }) {
+  const { test, minutes } = proposal;
+  const { disturbsKitchen }: Test = TESTS[test];
+  return (
+    <Band press={{ to: pathOf(open, test) }}>
+      <span className="name">{words.tests[test]}</span>
+      <p className="note">
+        {words.at(words.minutes(minutes), words.ports[test])}
+        {disturbsKitchen ? `, ${words.disturbs}` : ""}
+      </p>
+    </Band>
+  );
+}
+
+/** Why somebody called: one of a few, taken back by a second tap. */
+function Complaints({ open }: { open: OpenVisit }) {
+  const said = answersOf(open)["cause.complaint"];
+  return (
+    <fieldset className="answers">
+      <legend>{words.said}</legend>
+      {COMPLAINTS.map((one) => (
+        <button
+          type="button"
+          key={one}
+          aria-pressed={said === one}
+          onClick={() => open.write({ "answer:cause.complaint": said === one ? null : one })}
+        >
+          {words.complaints[one]}
+        </button>
+      ))}
+    </fieldset>
+  );
+}
+
+const List = () => (
+  <svg viewBox="0 0 54 40" fill="none" stroke="currentColor" strokeWidth="6" aria-hidden="true">
+    <path d="M4 8H50M4 20H50M4 32H50" />
+  </svg>
+);

@@ -1,0 +1,45 @@
+import type { Readings, Scene, SetUpId, TestId } from "@tapside/diagnosis";
+import { useEffect, useState } from "react";
+import type { CauseAsked, CauseTold, Diagnosis } from "./worker-asks.ts";
+
+let worker: Worker | undefined;
+
+/** One worker for all screens, started with the first question. */
+export function causeWorker(): Worker {
+  worker ??= new Worker(new URL("./cause-worker.ts", import.meta.url), { type: "module" });
+  return worker;
+}
+
+export interface CaseAsked {
+  readonly scene: Scene;
+  readonly readings: Readings;
+  readonly setUps?: readonly SetUpId[];
+  readonly notAgain?: readonly TestId[];
+}
+
+const NONE: readonly never[] = [];
+
+/** The newest answer for a case; while a newer one is being weighed the last stands, marked as old. */
+export function useDiagnosis(asked: CaseAsked | undefined) {
+  const key = asked ? JSON.stringify(asked) : "";
+  const [found, setFound] = useState<{ key: string; diagnosis: Diagnosis }>();
+  const [fit, setFit] = useState<{ key: string; unexplained: boolean }>();
+  useEffect(() => {
+    if (!key) return;
+    const { scene, readings, setUps = NONE, notAgain = NONE } = JSON.parse(key) as CaseAsked;
+    const listen = ({ data }: MessageEvent<CauseTold>) => {
+      if (data.key !== key) return;
+      if (data.kind === "diagnosed") setFound(data);
+      if (data.kind === "fit") setFit(data);
+    };
+    const question: CauseAsked = { kind: "diagnose", key, scene, readings, setUps, notAgain };
+    causeWorker().addEventListener("message", listen);
+    causeWorker().postMessage(question);
+    return () => causeWorker().removeEventListener("message", listen);
+  }, [key]);
+  return {
+    diagnosis: found?.diagnosis,
+    isFresh: found?.key === key,
+    unexplained: fit?.key === key && fit.unexplained,
+  };
+}

@@ -1,0 +1,155 @@
+import {
+  CAUSE_IDS,
+  type CauseId,
+  type Difficulty,
+  type Practice,
+  practiceUnit,
+  type Readings,
+  repairInPractice,
+  SIGN_IDS,
+  TEST_IDS,
+  TESTS,
+  takeTest,
+} from "@tapside/diagnosis";
+import { useState } from "react";
+import { OddsBands } from "../cause/odds-bands.tsx";
+import { signText } from "../cause/sign-text.ts";
+import { useDiagnosis } from "../cause/use-diagnosis.ts";
+import { causeWords, practiceWords as words } from "../cause/words.ts";
+import { Band } from "../look/band.tsx";
+import { Screen } from "../look/screen.tsx";
+import { PracticeEnd } from "./practice-end.tsx";
+
+const newSeed = () => crypto.getRandomValues(new Uint32Array(1))[0]! % 2 ** 31;
+const LEVELS: readonly Difficulty[] = ["easy", "usual", "hard"];
+
+/** A simulated unit with hidden faults. Nothing of it is written to the book. */
+export default function PracticeScreen() {
+  const [start, setStart] = useState<Practice>();
+  const [now, setNow] = useState<Practice>();
+  const [decided, setDecided] = useState(false);
+  const begin = (difficulty: Difficulty) => {
+    const unit = practiceUnit(newSeed(), difficulty);
+    setStart(unit);
+    setNow(unit);
+    setDecided(false);
+    window.scrollTo(0, 0);
+  };
+  if (!start || !now) return <Choose onChoose={begin} />;
+  if (decided) return <PracticeEnd start={start} end={now} onAgain={() => setStart(undefined)} />;
+  const change = (next: Practice) => {
+    setNow(next);
+    window.scrollTo(0, 0);
+  };
+  return <Bench now={now} onChange={change} onDecide={() => setDecided(true)} />;
+}
+
+function Choose({ onChoose }: { onChoose: (difficulty: Difficulty) => void }) {
+  return (
+    <Screen
+      title={words.title}
+      subtitle={words.simulated}
+      back={{ label: words.more, to: "/more" }}
+      next={{ label: words.levels.usual[0], hint: words.levels.usual[1], onPress: () => onChoose("usual") }}
+    >
+      <Band tint>
+        <strong>{words.choose}</strong>
+      </Band>
+      {LEVELS.map((level) => (
+        <Band key={level} press={{ onPress: () => onChoose(level) }}>
+          <span className="name">{words.levels[level][0]}</span>
+          <p className="note">{words.levels[level][1]}</p>
+        </Band>
+      ))}
+    </Screen>
+  );
+}
+
+interface BenchProps {
+  readonly now: Practice;
+  readonly onChange: (next: Practice) => void;
+  readonly onDecide: () => void;
+}
+
+/** The unit on the bench: what was read, odds on demand, tests and repairs with their minutes. */
+function Bench({ now, onChange, onDecide }: BenchProps) {
+  const [list, setList] = useState<"tests" | "repair">("tests");
+  const [odds, setOdds] = useState(false);
+  const { diagnosis } = useDiagnosis(
+    odds ? { scene: now.scene, readings: now.readings, setUps: now.setUps } : undefined,
+  );
+  const { complaint } = now.scene;
+  return (
+    <Screen
+      title={words.title}
+      subtitle={words.simulated}
+      aside={words.spent(causeWords.minutes(now.minutes))}
+      back={{ label: words.more, to: "/more" }}
+      next={{ label: words.decide, onPress: onDecide }}
+    >
+      {complaint ? (
+        <Band tint>
+          {words.called}: <strong>{causeWords.complaints[complaint]}</strong>
+        </Band>
+      ) : null}
+      <Read readings={now.readings} />
+      <Band heavy press={{ onPress: () => setOdds(!odds) }}>
+        <span className="name">{odds ? words.hideOdds : words.odds}</span>
+      </Band>
+      {odds && !diagnosis ? <Band tint>{causeWords.thinking}</Band> : null}
+      {odds && diagnosis ? <OddsBands diagnosis={diagnosis} /> : null}
+      <fieldset className="answers big">
+        <legend>{words.doWhat}</legend>
+        {(["tests", "repair"] as const).map((one) => (
+          <button type="button" key={one} aria-pressed={list === one} onClick={() => setList(one)}>
+            {words[one]}
+          </button>
+        ))}
+      </fieldset>
+      {list === "tests" ? (
+        <Tests now={now} onChange={onChange} />
+      ) : (
+        <Repairs onRepair={(cause) => onChange(repairInPractice(now, cause))} />
+      )}
+    </Screen>
+  );
+}
+
+function Read({ readings }: { readings: Readings }) {
+  const read = SIGN_IDS.filter((sign) => readings[sign] !== undefined);
+  return (
+    <Band>
+      <strong>{words.readings}</strong>
+      {read.length === 0 ? <p className="note">{words.nothingRead}</p> : null}
+      {read.map((sign) => (
+        <p className="row" key={sign}>
+          <span>{causeWords.signs[sign]}</span>
+          <strong>{signText(sign, readings[sign]!)}</strong>
+        </p>
+      ))}
+    </Band>
+  );
+}
+
+function Tests({ now, onChange }: Omit<BenchProps, "onDecide">) {
+  const possible = TEST_IDS.filter((test) => !now.scene.impossible?.includes(test));
+  return possible.map((test) => (
+    <Band key={test} press={{ onPress: () => onChange(takeTest(now, test)) }}>
+      <span className="row">
+        <span>{causeWords.tests[test]}</span>
+        <span className="note">{causeWords.minutes(takeTest(now, test).minutes - now.minutes)}</span>
+      </span>
+      {TESTS[test].signs.every((sign) => now.readings[sign] !== undefined) ? (
+        <span className="note">{words.alreadyRead}</span>
+      ) : null}
+    </Band>
+  ));
+}
+
+function Repairs({ onRepair }: { onRepair: (cause: CauseId) => void }) {
+  return CAUSE_IDS.filter((cause) => cause !== "healthy").map((cause) => (
+    <Band key={cause} press={{ onPress: () => onRepair(cause) }}>
+      {causeWords.causes[cause]}
+    </Band>
+  ));
+}
