@@ -70,7 +70,6 @@ function Log({ who, run }: { who: string; run: Practice }) {
       <Band>
         {run.log.length === 0 ? <p className="note">{words.didNothing}</p> : null}
         {run.log.map((entry, at) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: a log only grows at its end
           <Entry key={at} entry={entry} />
         ))}
       </Band>
