@@ -19,7 +19,9 @@ export default function CauseScreen({ open }: { open: OpenVisit }) {
   const found = visitCase(open);
   const { diagnosis, unexplained } = useDiagnosis(found.kind === "known" ? found.value : undefined);
   const [shown, setShown] = useState<"tests" | "plan">();
-  useEffect(() => window.scrollTo(0, 0), []);
+  useEffect(() => {
+    window.scrollTo(0, 0);
+  }, []);
   const repaired = repairedIn(open);
   const keepRepaired = (cause: string | null) => {
     open.write({ [REPAIRED]: cause });

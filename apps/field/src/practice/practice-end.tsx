@@ -17,7 +17,9 @@ interface PracticeEndProps {
 /** What it was, the technician's log, and beside it what the planner would have done. */
 export function PracticeEnd({ start, end, onAgain }: PracticeEndProps) {
   const planned = usePlanned(start);
-  useEffect(() => window.scrollTo(0, 0), []);
+  useEffect(() => {
+    window.scrollTo(0, 0);
+  }, []);
   return (
     <Screen
       title={words.whatItWas}
