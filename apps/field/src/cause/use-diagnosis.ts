@@ -10,7 +10,7 @@ export function causeWorker(): Worker {
   return worker;
 }
 
-export interface CaseAsked {
+interface CaseAsked {
   readonly scene: Scene;
   readonly readings: Readings;
   readonly setUps?: readonly SetUpId[];

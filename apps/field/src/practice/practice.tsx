@@ -23,25 +23,29 @@ import { PracticeEnd } from "./practice-end.tsx";
 const newSeed = () => crypto.getRandomValues(new Uint32Array(1))[0]! % 2 ** 31;
 const LEVELS: readonly Difficulty[] = ["easy", "usual", "hard"];
 
+/** The exercise under way outlives a look at another screen, not the app. */
+let kept: { readonly start: Practice; readonly now: Practice } | undefined;
+
 /** A simulated unit with hidden faults. Nothing of it is written to the book. */
 export default function PracticeScreen() {
-  const [start, setStart] = useState<Practice>();
-  const [now, setNow] = useState<Practice>();
+  const [run, setRun] = useState(kept);
   const [decided, setDecided] = useState(false);
+  const turnTo = (next: typeof kept) => {
+    kept = next;
+    setRun(next);
+    window.scrollTo(0, 0);
+  };
   const begin = (difficulty: Difficulty) => {
     const unit = practiceUnit(newSeed(), difficulty);
-    setStart(unit);
-    setNow(unit);
     setDecided(false);
-    window.scrollTo(0, 0);
+    turnTo({ start: unit, now: unit });
   };
-  if (!start || !now) return <Choose onChoose={begin} />;
-  if (decided) return <PracticeEnd start={start} end={now} onAgain={() => setStart(undefined)} />;
-  const change = (next: Practice) => {
-    setNow(next);
-    window.scrollTo(0, 0);
-  };
-  return <Bench now={now} onChange={change} onDecide={() => setDecided(true)} />;
+  if (!run) return <Choose onChoose={begin} />;
+  const { start, now } = run;
+  if (decided) return <PracticeEnd start={start} end={now} onAgain={() => turnTo(undefined)} />;
+  return (
+    <Bench now={now} onChange={(next) => turnTo({ start, now: next })} onDecide={() => setDecided(true)} />
+  );
 }
 
 function Choose({ onChoose }: { onChoose: (difficulty: Difficulty) => void }) {
@@ -97,7 +101,14 @@ function Bench({ now, onChange, onDecide }: BenchProps) {
         <span className="name">{odds ? words.hideOdds : words.odds}</span>
       </Band>
       {odds && !diagnosis ? <Band tint>{causeWords.thinking}</Band> : null}
-      {odds && diagnosis ? <OddsBands diagnosis={diagnosis} /> : null}
+      {odds && diagnosis ? (
+        <>
+          <Band tint>
+            <p className="note">{causeWords.fromModel}</p>
+          </Band>
+          <OddsBands diagnosis={diagnosis} />
+        </>
+      ) : null}
       <fieldset className="answers big">
         <legend>{words.doWhat}</legend>
         {(["tests", "repair"] as const).map((one) => (
