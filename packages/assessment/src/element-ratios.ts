@@ -6,19 +6,16 @@ import type { ElementReference } from "./element-reference.ts";
 import { standardReadings } from "./from-records.ts";
 import type { PhaseReadings } from "./internal/amounts.ts";
 import { finite } from "./internal/finite.ts";
-import { remember } from "./internal/remember.ts";
+import { rememberWith } from "./internal/remember-with.ts";
 
 export interface ElementRatios {
   readonly flowRatio: Outcome<Figure>;
   readonly saltRatio: Outcome<Figure>;
 }
 
-const compare = remember(
-  (asked: {
-    readonly now: StandardReadings;
-    readonly reference: StandardReadings;
-    readonly temperatureForm: TemperatureFormId;
-  }) => standardise(asked.now, asked.reference, { temperatureForm: asked.temperatureForm }),
+const compare = rememberWith(
+  (now: StandardReadings, reference: StandardReadings, temperatureForm: TemperatureFormId) =>
+    standardise(now, reference, { temperatureForm }),
 );
 
 /** Permeability and salt passage constant of the element against its own reference: 1 = as new. */
@@ -31,7 +28,7 @@ export function elementRatios(
   const now = standardReadings(readings, file);
   const no = now.kind !== "known" ? now : reference.kind !== "known" ? reference : undefined;
   if (no || now.kind !== "known" || reference.kind !== "known") return { flowRatio: no!, saltRatio: no! };
-  const both = compare({ now: now.value, reference: reference.value.readings, temperatureForm });
+  const both = compare(now.value, reference.value.readings, temperatureForm);
   if (both.kind !== "known") return { flowRatio: both, saltRatio: both };
   const figure = (ratio: Uncertain, unit: string) => finite(known({ ...ratio, unit }), "no-reference-salt");
   return {

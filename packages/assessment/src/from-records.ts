@@ -17,6 +17,7 @@ import {
 import type { Context } from "./assessment.ts";
 import { amountOf, type PhaseReadings } from "./internal/amounts.ts";
 import { remember } from "./internal/remember.ts";
+import { rememberWith } from "./internal/remember-with.ts";
 
 /** Clean pre-filters: 10 kPa at 80 L/h, growing with flow to the 1.3. Common practice, no source; known to about 60 %. */
 export const CLEAN_FILTER = { dropKPa: 10, atLPerH: 80, uRelative: 0.6 } as const;
@@ -41,7 +42,7 @@ export const shutOffRatioOf = (file: UnitFile, context: Context): number =>
  */
 export function membranePressure(
   readings: PhaseReadings,
-  file: UnitFile,
+  file: Pick<UnitFile, "instruments">,
 ): Outcome<Uncertain & { readonly assumedClean: boolean }> {
   const after = amountOf("afterFilterPressure", readings, file);
   if (after.kind === "known") return known({ ...after.value, assumedClean: false });
@@ -60,7 +61,11 @@ export function membranePressure(
 }
 
 /** One phase's readings as the physics wants them; what is missing is named by slot. */
-export function standardReadings(readings: PhaseReadings, file: UnitFile): Outcome<StandardReadings> {
+export const standardReadings = (readings: PhaseReadings, file: UnitFile): Outcome<StandardReadings> =>
+  setOf(readings, file.instruments);
+
+const setOf = rememberWith((readings: PhaseReadings, instruments: UnitFile["instruments"]) => {
+  const file = { instruments };
   const slots = {
     permeateLPerH: amountOf("permeateFlow", readings, file),
     drainLPerH: amountOf("drainFlow", readings, file),
@@ -70,20 +75,21 @@ export function standardReadings(readings: PhaseReadings, file: UnitFile): Outco
     permeateMgPerL: amountOf("permeateTds", readings, file),
   };
   const absent = Object.values(slots).flatMap((one) => (one.kind === "missing" ? one.missing : []));
-  if (absent.length > 0) return missing(...absent);
+  if (absent.length > 0) return missing(...absent) as Outcome<StandardReadings>;
   const entries = Object.entries(slots).flatMap(([name, one]) =>
     one.kind === "known" ? [[name, one.value]] : [],
   );
   if (entries.length < Object.keys(slots).length)
     return Object.values(slots).find((one) => one.kind === "refused") as Outcome<never>;
   return known(Object.fromEntries(entries) as StandardReadings);
-}
+});
 
 export const RATING_RELATIVE = { flow: 0.09, salt: 0.22 } as const;
 
 /** The nameplate as if it were a set of readings; labels are commonly good to 15–20 % in flow (common practice). */
-export function nameplateAsReadings(file: UnitFile): Outcome<StandardReadings> {
-  const { unit } = file;
+export const nameplateAsReadings = (file: UnitFile): Outcome<StandardReadings> => plateOf(file.unit);
+
+const plateOf = rememberWith((unit: UnitFile["unit"]): Outcome<StandardReadings> => {
   const absent = (
     [
       "ratedPermeateLPerH",
@@ -108,7 +114,7 @@ export function nameplateAsReadings(file: UnitFile): Outcome<StandardReadings> {
     feedMgPerL: { value: feed, u: 0 },
     permeateMgPerL: { value: product, u: RATING_RELATIVE.salt * product },
   });
-}
+});
 
 /** Drain flow where the plate gives recovery instead; 15 % is common practice where it gives neither. */
 function rejectByRecovery(permeateLPerH: number, recoveryPercent = 15): number {

@@ -1,6 +1,6 @@
 import { known, missing, type Outcome, refused, type Uncertain } from "@tapside/quantities";
-import { propagate } from "./internal/propagate.ts";
-import { type DriveInputs, driveOf, saltIndex, waterIndex } from "./internal/standard-indices.ts";
+import { type IndexPoint, indexSide, propagateSides, type UncertainInputs } from "./internal/index-side.ts";
+import { type DriveInputs, driveOf } from "./internal/standard-indices.ts";
 import { defaultTemperatureForm, type TemperatureFormId } from "./temperature-correction.ts";
 
 /** One set of readings taken together; `u` is one standard uncertainty. */
@@ -48,7 +48,7 @@ const required = [
 
 const exactly = (value: number): Uncertain => ({ value, u: 0 });
 
-function inputsOf(readings: StandardReadings): Readonly<Record<keyof DriveInputs, Uncertain>> {
+function inputsOf(readings: StandardReadings): UncertainInputs {
   return {
     permeateLPerH: readings.permeateLPerH!,
     drainLPerH: readings.drainLPerH!,
@@ -78,7 +78,7 @@ function notJudgeable(readings: StandardReadings): Outcome<never> | undefined {
   return undefined;
 }
 
-const plainValues = (inputs: Readonly<Record<keyof DriveInputs, Uncertain>>): DriveInputs =>
+const plainValues = (inputs: UncertainInputs): DriveInputs =>
   Object.fromEntries(Object.entries(inputs).map(([k, v]) => [k, v.value])) as unknown as DriveInputs;
 
 /**
@@ -122,28 +122,23 @@ export function standardise(
   return known(ratios(now, then, form));
 }
 
-type Inputs = Readonly<Record<keyof DriveInputs, Uncertain>>;
-
 /** Ratios with uncertainty: both sets' readings are taken as uncorrelated. */
-function ratios(now: Inputs, then: Inputs, form: TemperatureFormId): Standardised {
-  const both: Record<string, Uncertain> = {};
-  for (const [name, value] of Object.entries(now)) both[`now.${name}`] = value;
-  for (const [name, value] of Object.entries(then)) both[`then.${name}`] = value;
-  const part = (all: Readonly<Record<string, number>>, prefix: string) =>
-    Object.fromEntries(
-      Object.keys(now).map((name) => [name, all[`${prefix}.${name}`]!]),
-    ) as unknown as DriveInputs;
-  const of = (f: (n: DriveInputs, t: DriveInputs) => number) =>
-    propagate((all) => f(part(all, "now"), part(all, "then")), both);
-  const water = (n: DriveInputs, t: DriveInputs) => waterIndex(n, form) / waterIndex(t, form);
-  const salt = (n: DriveInputs, t: DriveInputs) =>
-    t.permeateMgPerL > 0 ? saltIndex(n) / saltIndex(t) : Number.NaN;
-  const passage = (n: DriveInputs, t: DriveInputs) =>
-    (saltIndex(n) / saltIndex(t)) * (t.permeateMgPerL / t.feedMgPerL);
+function ratios(
+  readings: UncertainInputs,
+  reference: UncertainInputs,
+  form: TemperatureFormId,
+): Standardised {
+  const now = indexSide(readings, form);
+  const then = indexSide(reference, form);
+  const of = (f: (n: IndexPoint, t: IndexPoint) => number) => propagateSides(f, now, then);
+  const water = (n: IndexPoint, t: IndexPoint) => n.water / t.water;
+  const salt = (n: IndexPoint, t: IndexPoint) => (t.values.permeateMgPerL > 0 ? n.salt / t.salt : Number.NaN);
+  const passage = (n: IndexPoint, t: IndexPoint) =>
+    (n.salt / t.salt) * (t.values.permeateMgPerL / t.values.feedMgPerL);
   return {
     waterRatio: of(water),
     saltRatio: of(salt),
-    permeateAtReferenceLPerH: of((n, t) => water(n, t) * t.permeateLPerH),
+    permeateAtReferenceLPerH: of((n, t) => water(n, t) * t.values.permeateLPerH),
     saltPassageAtReference: of(passage),
     temperatureForm: form,
     saltTemperatureForm: "1.06^(T-25)",

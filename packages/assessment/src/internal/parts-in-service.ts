@@ -1,4 +1,5 @@
 import type { Kept, Part, PartRole, Phase, UnitFile } from "@tapside/records";
+import { rememberWith } from "./remember-with.ts";
 
 const day = (iso: string | undefined): string => (iso ?? "").slice(0, 10);
 
@@ -6,7 +7,7 @@ export type Visit = UnitFile["visits"][number];
 
 /** Parts of a role that were in the unit at this phase of a visit, in the order of the chain. A part fitted in the visit counts as left, not as found. */
 export function partsInService(
-  file: UnitFile,
+  file: Pick<UnitFile, "parts">,
   visit: Visit,
   phase: Phase,
   role: PartRole,
@@ -33,9 +34,12 @@ export const replacedHere = (visit: Visit, role: PartRole): boolean =>
   );
 
 /** Which element the water went through: its part id, or one standing for the element first fitted. */
-export function elementId(file: UnitFile, visit: Visit, phase: Phase): string {
-  const fitted = partsInService(file, visit, phase, "element").at(-1);
+export const elementId = (file: UnitFile, visit: Visit, phase: Phase): string =>
+  elementAmong(visit, file.parts, phase);
+
+const elementAmong = rememberWith((visit: Visit, parts: UnitFile["parts"], phase: Phase): string => {
+  const fitted = partsInService({ parts }, visit, phase, "element").at(-1);
   if (phase === "asLeft" && replacedHere(visit, "element") && fitted?.fittedVisit !== visit.id)
     return `new:${visit.id}`;
   return fitted?.id ?? "first";
-}
+});

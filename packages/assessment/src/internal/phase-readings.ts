@@ -1,6 +1,7 @@
 import type { Phase, SlotId, UnitFile } from "@tapside/records";
 import type { PhaseReadings } from "./amounts.ts";
 import type { Visit } from "./parts-in-service.ts";
+import { rememberWith } from "./remember-with.ts";
 
 /** What an as-left judgement takes over from as found: the water and the supply are the same that morning. */
 const CARRIED: readonly SlotId[] = [
@@ -14,7 +15,7 @@ const CARRIED: readonly SlotId[] = [
 const DRAWN_L = 8;
 
 /** The readings that count for a phase: ports that do not exist are left out, eight litres drawn unless said otherwise. */
-export function phaseReadings(visit: Visit, phase: Phase): PhaseReadings {
+export const phaseReadings = rememberWith((visit: Visit, phase: Phase): PhaseReadings => {
   if (phase === "asFound") return withDraw(visit.readings.asFound);
   const own = visit.readings.asLeft;
   if (Object.keys(own).length === 0) return {};
@@ -22,7 +23,7 @@ export function phaseReadings(visit: Visit, phase: Phase): PhaseReadings {
     CARRIED.flatMap((slot) => (visit.readings.asFound[slot] ? [[slot, visit.readings.asFound[slot]]] : [])),
   );
   return { ...carried, ...own };
-}
+});
 
 function withDraw(readings: PhaseReadings): PhaseReadings {
   const after = readings.tankAfterPressure;
