@@ -110,3 +110,27 @@ it("judges a unit of which nothing is known", () => {
   expect(notFinite(judged)).toEqual([]);
   expect(judged.toRead.length).toBeGreaterThan(0);
 });
+
+it("judges a visit being typed as it judges the same records come fresh from a file: nothing remembered shows", () => {
+  fc.assert(
+    fc.property(
+      files,
+      fc.array(fc.tuple(fc.constantFrom(...SLOTS), typed), { maxLength: 6 }),
+      (file, keys) => {
+        let visits = file.visits;
+        for (const [slot, one] of keys) {
+          const last = visits.at(-1)!;
+          const more = visitOf("typed", "annual", "2026-11-25", { [slot]: one }).readings.asFound;
+          visits = [
+            ...visits.slice(0, -1),
+            { ...last, readings: { ...last.readings, asFound: { ...last.readings.asFound, ...more } } },
+          ];
+          const now = { ...file, visits };
+          const judged = assess(now, last.id, context);
+          expect(assess(structuredClone(now), last.id, context)).toEqual(judged);
+        }
+      },
+    ),
+    { numRuns: 60, seed: 20261125 },
+  );
+});
