@@ -29,7 +29,8 @@ type Shelf = Map<string, Kept<Kinds[KindId]>>;
 
 /**
  * The book as it stands in this state: retracted records and fields that were taken back (null) are left
- * out, unknown kinds too. Given the book of an earlier state, records that did not change are the same objects.
+ * out, unknown kinds too. Given the book of an earlier state, records that did not change are the same objects,
+ * and a book in which nothing changed is the same book: a digit of a draft costs no judgement.
  */
 export function bookOf(state: State, earlier?: { readonly state: State; readonly book: Book }): Book {
   const shelves = Object.fromEntries(KIND_IDS.map((kind) => [kind, new Map()])) as Record<KindId, Shelf>;
@@ -39,9 +40,10 @@ export function bookOf(state: State, earlier?: { readonly state: State; readonly
     const kept = same ? earlier?.book[record.kind].get(id) : undefined;
     shelves[record.kind].set(id, kept ?? keptOf(record));
   }
-  for (const kind of KIND_IDS)
-    if (earlier) shelves[kind] = sameShelf(earlier.book[kind] as Shelf, shelves[kind]);
-  return shelves as unknown as Book;
+  if (!earlier) return shelves as unknown as Book;
+  for (const kind of KIND_IDS) shelves[kind] = sameShelf(earlier.book[kind] as Shelf, shelves[kind]);
+  const same = KIND_IDS.every((kind) => shelves[kind] === (earlier.book[kind] as Shelf));
+  return same ? earlier.book : (shelves as unknown as Book);
 }
 
 const isKind = (kind: string): kind is KindId => (KIND_IDS as readonly string[]).includes(kind);

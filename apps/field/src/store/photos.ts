@@ -9,23 +9,33 @@ export interface Photos {
   ): Promise<{ readonly hash: string; readonly safe: boolean }>;
   get(hash: string): Promise<Photo | undefined>;
   all(): Promise<readonly Photo[]>;
+  /** Tries to store those held in memory; true when none is left there. */
+  offerAgain(): Promise<boolean>;
 }
 
 /** Photos in their own database; those the phone refuses to store are held in memory. */
 export function photosIn(db: PhotoDatabase | undefined): Photos {
   const held = new Map<string, Photo>();
+  const store = async ({ hash, mime, bytes }: Photo): Promise<boolean> => {
+    try {
+      if (!db) return false;
+      await withReopen(db, () => db.photos.put({ hash, mime, bytes: bytes.slice().buffer }));
+      return true;
+    } catch {
+      return false;
+    }
+  };
   return {
     put: async (data, mime) => {
       const bytes = new Uint8Array(data).slice();
-      const hash = sha256Hex(bytes);
-      try {
-        if (!db) throw new Error("no database");
-        await withReopen(db, () => db.photos.put({ hash, mime, bytes: bytes.buffer }));
-        return { hash, safe: true };
-      } catch {
-        held.set(hash, { hash, mime, bytes });
-        return { hash, safe: false };
-      }
+      const photo = { hash: sha256Hex(bytes), mime, bytes };
+      const safe = await store(photo);
+      if (!safe) held.set(photo.hash, photo);
+      return { hash: photo.hash, safe };
+    },
+    offerAgain: async () => {
+      for (const photo of held.values()) if (await store(photo)) held.delete(photo.hash);
+      return held.size === 0;
     },
     get: async (hash) => {
       const row = db && (await withReopen(db, () => db.photos.get(hash)).catch(() => undefined));
