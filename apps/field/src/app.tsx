@@ -10,8 +10,10 @@ import { NewVersion } from "./screens/new-version.tsx";
 import { PartScreen } from "./screens/part.tsx";
 import { SettingsScreen } from "./screens/settings.tsx";
 import { SiteScreen } from "./screens/site.tsx";
+import { StorageState } from "./screens/storage-state.tsx";
 import { UnitScreen } from "./screens/unit.tsx";
 import { UnitEditScreen } from "./screens/unit-edit.tsx";
+import { WhereItWas } from "./screens/where-it-was.tsx";
 import { BookProvider, useBook } from "./store/use-book.ts";
 import { bookWords as words } from "./words/book.ts";
 
@@ -54,6 +56,8 @@ export function App() {
       <Router hook={useHashLocation}>
         <Hand />
         {name === DEMO ? <DemoFilling /> : null}
+        <WhereItWas key={name} />
+        <StorageState />
         <NewVersion />
         {name === DEMO ? (
           <button type="button" className="band tint demo-bar" onClick={turnToOwn}>

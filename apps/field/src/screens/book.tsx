@@ -50,11 +50,6 @@ export function BookScreen({ onDemo, isDemo }: BookScreenProps) {
           : { label: words.addSite, onPress: addSite }
       }
     >
-      {live.storage === "refused" ? (
-        <Band heavy press={{ to: "/more" }}>
-          <strong>{words.storageRefused}</strong>
-        </Band>
-      ) : null}
       {live.clockAhead ? <Band tint>{words.clockAhead}</Band> : null}
       {live.unsent > 0 && !isDemo ? (
         <Band tint press={{ to: "/more" }}>

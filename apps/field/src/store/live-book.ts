@@ -60,5 +60,8 @@ export interface LiveBook {
   retry(): Promise<void>;
   /** A change taken in carries a time more than a day ahead of this phone's clock. */
   readonly clockAhead: boolean;
+  /** Where in the app the hands were when it was last open. */
+  place(): Promise<string | undefined>;
+  setPlace(text: string): Promise<void>;
   close(): void;
 }

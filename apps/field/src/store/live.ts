@@ -153,6 +153,8 @@ export function liveBook({ name, disk, stored, meta, photos }: Parts): LiveBook 
     get clockAhead() {
       return maker.clockAhead;
     },
+    place: meta.place,
+    setPlace: meta.setPlace,
     close: () => {
       queue.stop();
       disk?.stop();

@@ -8,6 +8,9 @@ export interface Meta {
   /** Everything up to this stamp is in an exported file. */
   readonly exported: string;
   setExported(stamp: string): Promise<void>;
+  /** Where in the app the hands were, as text of the app's own. */
+  place(): Promise<string | undefined>;
+  setPlace(text: string): Promise<void>;
   /** Lets another tab take this one's device id over. */
   release(): void;
 }
@@ -20,6 +23,13 @@ export async function metaIn(db: BookDatabase | undefined, newId: () => string):
     release: tab.release,
     get exported() {
       return exported;
+    },
+    place: async () => {
+      const row = await db?.meta.get("place").catch(() => undefined);
+      return row && String(row.value);
+    },
+    setPlace: async (text) => {
+      await db?.meta.put({ name: "place", value: text }).catch(() => undefined);
     },
     setExported: async (stamp) => {
       exported = stamp;

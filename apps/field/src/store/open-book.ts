@@ -7,7 +7,7 @@ import { metaIn } from "./meta.ts";
 import { newId } from "./new-id.ts";
 import { photosIn } from "./photos.ts";
 
-export type { LiveBook, Snapshot } from "./live-book.ts";
+export type { Edit, LiveBook, Snapshot } from "./live-book.ts";
 
 /** Opens a book by the name of its database; the demo book has a name of its own and never mixes. */
 export async function openBook(name: string): Promise<LiveBook> {

@@ -1,6 +1,7 @@
 import { unitFile } from "@tapside/records";
 import { useLocation } from "wouter";
 import type { Press } from "../look/screen.tsx";
+import { whenKept } from "../store/when-kept.ts";
 import { stepTitle } from "./step-title.ts";
 import { nextStep, stepsOf } from "./steps.ts";
 import type { OpenVisit } from "./use-visit.ts";
@@ -13,10 +14,11 @@ export function useGoOn(open: OpenVisit, stepId: string) {
   const steps = stepsOf(open.file, open.visit, open.assessment);
   const next = nextStep(steps, stepId);
   const to = `${open.base}/${next.path}`;
-  const go = () => navigate(`${open.base}/${nextStep(freshSteps(open), stepId).path}`);
+  const go = () =>
+    void whenKept(open.live, () => navigate(`${open.base}/${nextStep(freshSteps(open), stepId).path}`));
   const goAfter = (place: string | undefined) => {
     const there = takeWayBack(open.base, stepId) ?? place;
-    return there ? navigate(`${open.base}/${there}`) : go();
+    return there ? void whenKept(open.live, () => navigate(`${open.base}/${there}`)) : go();
   };
   return { steps, next, to, hint: stepTitle(next), go, goAfter, navigate };
 }

@@ -26,7 +26,8 @@ export function useVisit(id: string): OpenVisit | undefined {
   const assessment = useMemo(() => (file ? assess(file, id, contextNow(book)) : undefined), [file, id, book]);
   useVisitLock(visit !== undefined && visit.closed !== true);
   if (!visit || !file || !assessment) return undefined;
-  const write = (fields: Readonly<Record<string, FieldValue>>) => void live.write("visit", id, fields);
+  const write = (fields: Readonly<Record<string, FieldValue>>) =>
+    void live.write("visit", id, fields).catch(leftToTheText);
   return { live, visit, file, assessment, base: `/visit/${id}`, write };
 }
 
@@ -34,3 +35,6 @@ export function useVisit(id: string): OpenVisit | undefined {
 function useVisitLock(open: boolean) {
   useEffect(() => (open ? holdVisitOpen() : undefined), [open]);
 }
+
+/** Only text that cannot be kept is refused: the entry it stands in says so, and the visit does not go on over it. */
+const leftToTheText = () => undefined;
