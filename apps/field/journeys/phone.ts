@@ -69,11 +69,13 @@ function phoneOf(page: Page, context: BrowserContext, errors: string[]): Phone {
     offline: () => context.setOffline(true),
     tap: async (name) => {
       await press(name).click();
+      await kept(page);
       count.taps++;
     },
     number: async (text) => {
       for (const sign of text) await page.locator(`.key[data-key="${sign}"]`).click();
       await page.locator(".thumb .next").click();
+      await kept(page);
       count.numbers++;
     },
     checkAccess: async (where) => {
@@ -88,6 +90,10 @@ function phoneOf(page: Page, context: BrowserContext, errors: string[]): Phone {
     close: () => context.close(),
   };
 }
+
+/** The next screen comes when what was written is on the disk. */
+const kept = (page: Page) =>
+  page.waitForFunction(() => !document.documentElement.classList.contains("keeping"));
 
 /** Pressable things smaller than 48 px in either direction. */
 const smallTargets = (page: Page) =>

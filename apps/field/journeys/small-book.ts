@@ -1,0 +1,59 @@
+import { type Change, exportFile, type FieldValue, uuidV7 } from "@tapside/records";
+import type { Page } from "playwright";
+
+type Fields = Readonly<Record<string, FieldValue>>;
+
+const RECORDS: readonly (readonly [kind: string, id: string, fields: Fields])[] = [
+  ["settings", "settings", { technician: "J. Orme" }],
+  ["site", "site", { name: "Reed Bank infants", askName: "R. Hale", askRole: "kitchen lead" }],
+  ["point", "point", { site: "site", name: "Under the oven" }],
+  [
+    "unit",
+    "unit",
+    {
+      point: "point",
+      name: "Unit 1",
+      ratedPermeateLPerH: 31.8,
+      ratedRejectLPerH: 60,
+      ratedRejectionPercent: 94.3,
+      testPressureKPaGauge: 414,
+      testTemperatureC: 25,
+      testFeedMgPerL: 500,
+      tankL: 53,
+      shutOffRatio: 0.64,
+    },
+  ],
+  ["appliance", "oven", { point: "point", name: "Combi oven", minimumPressureKPaGauge: 138 }],
+  [
+    "instrument",
+    "meter",
+    { name: "Meter 7", kind: "tds", unit: "ppm", scale: "442", accuracyPercentOfReading: 2, resolution: 1 },
+  ],
+];
+
+/** A book of one kitchen as an exported file, so that a journey begins at the visit. `unit` overrides fields of the unit. */
+export function smallBook(unit: Fields = {}): string {
+  const changes = RECORDS.map(([kind, record, fields], i): Change => {
+    const at = Date.UTC(2026, 0, 5, 8, 0, i);
+    return {
+      id: uuidV7(at, new Uint8Array(10).fill(i + 1)),
+      record,
+      kind,
+      fields: record === "unit" ? { ...fields, ...unit } : fields,
+      at: `${new Date(at).toISOString()}/0000`,
+      device: "small-book",
+      schema: 1,
+    };
+  });
+  return exportFile({ changes, photos: [] });
+}
+
+/** Takes a file in through the screen. */
+export async function takeIn(page: Page, text: string) {
+  await page.goto(`${new URL("#/more", page.url())}`);
+  await page
+    .getByLabel("Import a file")
+    .last()
+    .setInputFiles({ name: "book.json", mimeType: "application/json", buffer: Buffer.from(text) });
+  await page.getByText("taken in").waitFor();
+}
