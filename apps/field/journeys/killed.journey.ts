@@ -29,10 +29,9 @@ const key = (page: Page, sign: string) => page.locator(`.key[data-key="${sign}"]
 /** Types a number as a hand would and takes it; acknowledged is what a next screen has come for without a word about the disk. */
 async function enter(page: Page, acknowledged: Map<string, string>, typed: string[]) {
   const slot = slotHere(page);
-  const draft = await page.locator(".huge").textContent();
   const text = NUMBERS[slot]!;
   typed.splice(0, typed.length, slot, "");
-  for (const sign of text.slice(/\d/.test(draft ?? "") ? await draftLength(page) : 0)) {
+  for (const sign of text.slice(await draftLength(page))) {
     await key(page, sign);
     typed[1] += sign;
   }
@@ -43,8 +42,9 @@ async function enter(page: Page, acknowledged: Map<string, string>, typed: strin
 
 /** How much of the number stands on the screen. */
 async function draftLength(page: Page): Promise<number> {
-  const name = await page.locator(".huge [role=img]").first().getAttribute("aria-label");
-  return (name ?? "").split(" ")[0]!.length;
+  const numeral = page.locator(".huge [aria-label]");
+  const name = (await numeral.count()) > 0 ? await numeral.first().getAttribute("aria-label") : "";
+  return /^[\d.]*/.exec(name ?? "")![0].length;
 }
 
 async function raws(page: Page): Promise<Readonly<Record<string, string>>> {

@@ -32,7 +32,16 @@ export async function closeBrowser() {
   browser = undefined;
 }
 
-export async function pickUpPhone(options: { dark?: boolean; width?: number } = {}): Promise<Phone> {
+interface PhoneOptions {
+  readonly dark?: boolean;
+  readonly width?: number;
+  /** Another place the app is served at. */
+  readonly url?: string;
+  /** Done to the phone before the app is opened. */
+  readonly before?: (context: BrowserContext) => Promise<unknown>;
+}
+
+export async function pickUpPhone(options: PhoneOptions = {}): Promise<Phone> {
   const context = await (await openBrowser()).newContext({
     viewport: { width: options.width ?? 390, height: 844 },
     deviceScaleFactor: 2,
@@ -42,12 +51,13 @@ export async function pickUpPhone(options: { dark?: boolean; width?: number } = 
     colorScheme: options.dark ? "dark" : "light",
     acceptDownloads: true,
   });
+  await options.before?.(context);
   const page = await context.newPage();
   page.setDefaultTimeout(8000);
   const errors: string[] = [];
   page.on("pageerror", (error) => errors.push(String(error)));
   page.on("console", (message) => message.type() === "error" && errors.push(message.text()));
-  await page.goto(inject("appUrl"));
+  await page.goto(options.url ?? inject("appUrl"));
   await page.getByRole("heading", { level: 1 }).waitFor();
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => true));
   return phoneOf(page, context, errors);
