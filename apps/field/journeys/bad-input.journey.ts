@@ -23,6 +23,7 @@ const go = (place: string) => phone.page.goto(`${new URL(`#${place}`, phone.page
 const put = (entry: Locator, text: string) =>
   entry.evaluate((element, value) => {
     const input = element as HTMLInputElement;
+    input.focus();
     Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, "value")!.set!.call(input, value);
     input.dispatchEvent(new Event("input", { bubbles: true }));
   }, text);
