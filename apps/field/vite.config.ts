@@ -30,6 +30,8 @@ export default defineConfig({
         ],
       },
       workbox: {
+        // From its first minute the page has its offline copy, also for what is fetched later.
+        clientsClaim: true,
         globPatterns: ["**/*.{js,css,html,svg,woff2,ttf,otf,json,wasm,txt}"],
         maximumFileSizeToCacheInBytes: 8 * 1024 * 1024,
         navigateFallback: "index.html",

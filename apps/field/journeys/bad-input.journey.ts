@@ -38,6 +38,11 @@ const problemAt = async (entry: Locator) =>
     )[0] ?? ""
   ).trim();
 
+async function inLitres(entry: Locator) {
+  const turn = entry.locator("xpath=ancestor::*[contains(@class,'entry')][1]").locator(".unit-switch");
+  while ((await turn.textContent()) !== "L") await turn.click();
+}
+
 const isSentence = (text: string) => /^["A-Z\d].+[.?!]$/.test(text);
 
 /** What is typed for the litres of a tank, and the value it must have; undefined when it must be refused. */
@@ -84,6 +89,7 @@ describe("numbers of the set-up", () => {
     async ({ typed, value }) => {
       await go("/unit/unit/edit");
       const entry = phone.page.getByLabel("Tank volume", { exact: true });
+      await inLitres(entry);
       await put(entry, "53");
       await entry.blur();
       await put(entry, typed);
@@ -155,7 +161,7 @@ describe("days", () => {
 /** Numbers typed on the keypad that cannot be what is read there. */
 const READINGS = [
   ["deliveredTds", "9999999"],
-  ["feedTemperature", "99"],
+  ["feedTemperature", "999"],
   ["tankFullPressure", "9999"],
   ["chlorineBefore", "99"],
   ["feedPh", "70"],

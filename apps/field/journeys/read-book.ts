@@ -36,8 +36,14 @@ export async function exportedText(page: Page): Promise<string> {
   return Buffer.concat(chunks).toString("utf8");
 }
 
-export function bookInFile(text: string): Book {
+export function changesInFile(text: string): readonly Change[] {
   const content = importFile(text);
   if (content.kind !== "known") throw new Error(`the export cannot be read: ${content.kind}`);
-  return bookFrom(content.value.changes);
+  return content.value.changes;
 }
+
+export const bookInFile = (text: string): Book => bookFrom(changesInFile(text));
+
+/** What was typed, when a change wrote this reading. */
+export const rawOf = (change: Change, field: string): string | undefined =>
+  (change.fields[field] as { readonly raw?: string } | null | undefined)?.raw;

@@ -1,7 +1,7 @@
 import type { Page } from "playwright";
 import { afterAll, beforeAll, expect, inject, it } from "vitest";
 import { closeBrowser, openBrowser, type Phone, pickUpPhone } from "./phone.ts";
-import { bookInFile, bookOnDisk, exportedText } from "./read-book.ts";
+import { bookInFile, bookOnDisk, changesInFile, exportedText, rawOf } from "./read-book.ts";
 import { smallBook, takeIn } from "./small-book.ts";
 
 let phone: Phone;
@@ -61,14 +61,9 @@ it("two tabs on one book see each other's readings, and no edit of either is los
     .toBe(true);
 
   const text = await exportedText(one);
-  const { changes } = JSON.parse(text) as {
-    changes: { device: string; fields: Record<string, { raw?: string }> }[];
-  };
-  const written = changes.filter((change) => change.fields["reading:asFound:tankFullPressure"]);
-  expect(written.map((change) => change.fields["reading:asFound:tankFullPressure"]!.raw).sort()).toEqual([
-    "42",
-    "44",
-  ]);
+  const field = "reading:asFound:tankFullPressure";
+  const written = changesInFile(text).filter((change) => rawOf(change, field));
+  expect(written.map((change) => rawOf(change, field)).sort()).toEqual(["42", "44"]);
   expect(new Set(written.map((change) => change.device)).size, "each tab writes under an id of its own").toBe(
     2,
   );

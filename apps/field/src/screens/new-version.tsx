@@ -15,20 +15,26 @@ export function NewVersion() {
   const visiting = [...snapshot.book.visit.values()].some((visit) => !visit.closed);
   if (visiting) {
     return (
-      <Band tint>
-        {words.newVersion}. {words.notWhileVisit}
-      </Band>
+      <aside aria-label={words.phoneSays}>
+        <Band tint>
+          {words.newVersion}. {words.notWhileVisit}
+        </Band>
+      </aside>
     );
   }
   const take = async () => {
     if (!(await noVisitOpen())) return setElsewhere(true);
-    navigator.serviceWorker.addEventListener("controllerchange", () => location.reload(), { once: true });
+    const taken = () => waiting.state === "activated" && location.reload();
+    waiting.addEventListener("statechange", taken);
+    taken();
     waiting.postMessage({ type: "SKIP_WAITING" });
   };
   return (
-    <Band tint press={{ onPress: () => void take() }}>
-      <strong>{words.newVersion}.</strong> {elsewhere ? words.notWhileVisit : words.takeNew}
-    </Band>
+    <aside aria-label={words.phoneSays}>
+      <Band tint press={{ onPress: () => void take() }}>
+        <strong>{words.newVersion}.</strong> {elsewhere ? words.notWhileVisit : words.takeNew}
+      </Band>
+    </aside>
   );
 }
 
@@ -45,7 +51,7 @@ async function watchForUpdates(found: (worker: ServiceWorker) => void) {
   registration.addEventListener("updatefound", () => {
     const worker = registration.installing;
     worker?.addEventListener("statechange", () => {
-      if (worker.state === "installed" && navigator.serviceWorker.controller) found(worker);
+      if (worker.state === "installed" && registration.active) found(worker);
     });
   });
 }

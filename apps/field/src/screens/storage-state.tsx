@@ -11,7 +11,7 @@ export function StorageState() {
   const waits = useSyncExternalStore(live.subscribe, () => live.keeping);
   if (live.storage === "refused") {
     return (
-      <div className="storage-state">
+      <aside className="storage-state" aria-label={words.phoneSays}>
         <Band heavy press={{ onPress: () => void live.retry() }}>
           <strong>{words.storageRefused}</strong> {words.tryAgain}
         </Band>
@@ -20,7 +20,7 @@ export function StorageState() {
             <span className="name">{words.exportNow}</span>
           </Band>
         )}
-      </div>
+      </aside>
     );
   }
   return waits ? <Slow /> : null;

@@ -139,3 +139,34 @@ test("text that a later database would alter is not taken in", async () => {
   await expect(live.write("site", "s1", { name: "a\0b" })).rejects.toThrow("text-has-nul");
   expect(live.snapshot().book.site.size).toBe(0);
 });
+
+test("what is written counts as being kept until it is on the disk; settling waits for that", async () => {
+  const name = fresh();
+  const live = await openBook(name);
+  expect(live.keeping).toBe(false);
+  void live.write("site", "s1", { name: "Elm" });
+  expect(live.keeping).toBe(true);
+  await live.settled();
+  expect([live.keeping, await bookDatabase(name).changes.count()]).toEqual([false, 1]);
+});
+
+test("a digit of a draft leaves the book the same, so that nothing is judged again", async () => {
+  const live = await openBook(fresh());
+  await live.write("site", "s1", { name: "Elm" });
+  const { book } = live.snapshot();
+  await live.write("draft", "d", { typed: "4" }, { undoable: false });
+  expect(live.snapshot().book).toBe(book);
+});
+
+test("photos a full disk refused are offered again", async () => {
+  const live = await openBook(fresh());
+  const full = vi.spyOn(IDBObjectStore.prototype, "put").mockImplementation(() => {
+    throw new DOMException("full", "QuotaExceededError");
+  });
+  const hash = await live.putPhoto(Uint8Array.from([1, 2, 3]), "image/jpeg");
+  expect(live.storage).toBe("refused");
+  full.mockRestore();
+  await live.retry();
+  expect(live.storage).toBe("ok");
+  expect((await live.getPhoto(hash))?.bytes).toEqual(Uint8Array.from([1, 2, 3]));
+});

@@ -21,6 +21,7 @@ export const bookWords = {
     "This phone refuses to keep the book. Nothing is lost while the app stays open: export it now.",
   clockAhead:
     "Something in this book is dated more than a day ahead: a phone's clock was wrong. Check this one's; nothing is lost.",
+  phoneSays: "From the phone",
   tryAgain: "Touch to try again.",
   exportNow: "Export now",
   notKeptYet: "not kept yet",
