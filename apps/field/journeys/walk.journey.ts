@@ -36,11 +36,12 @@ interface Seen {
 async function see(): Promise<Seen> {
   await phone.page.waitForFunction(
     () =>
-      !document.documentElement.classList.contains("keeping") && document.querySelector(".thumb, .stopwatch"),
+      !document.documentElement.classList.contains("keeping") &&
+      [...document.querySelectorAll(".thumb, .stopwatch")].some((one) => one.checkVisibility()),
   );
   return phone.page.evaluate(() => {
     const pressable = [...document.querySelectorAll<HTMLElement>("button, a[href]")].filter(
-      (one) => one.offsetParent !== null && !one.hasAttribute("disabled"),
+      (one) => one.checkVisibility() && !one.hasAttribute("disabled"),
     );
     const thumb = document.querySelectorAll(".thumb button, .thumb a[href], .stopwatch button").length;
     return {
@@ -56,7 +57,7 @@ async function see(): Promise<Seen> {
 const press = (index: number) =>
   phone.page.evaluate((at) => {
     const pressable = [...document.querySelectorAll<HTMLElement>("button, a[href]")].filter(
-      (one) => one.offsetParent !== null && !one.hasAttribute("disabled"),
+      (one) => one.checkVisibility() && !one.hasAttribute("disabled"),
     );
     pressable[at]?.click();
   }, index);
@@ -112,6 +113,7 @@ it(`a walk of ${STEPS} random steps meets no dead end, no slipped word and no er
     trail.push(`${seen.place} [${chosen.name.slice(0, 24)}]`);
     await press(chosen.at);
   }
+  await see();
   const changes = changesInFile(await exportedText(phone.page));
   const lost = acknowledged.filter(
     ({ field, raw }) => !changes.some((change) => rawOf(change, field) === raw),
