@@ -22,9 +22,10 @@ export async function whenKept(live: Pick<LiveBook, "keeping" | "settled">, goOn
   const again = made();
   classList.remove(KEEPING);
   goOn();
-  if (again.length === 0) return;
-  await new Promise((done) => setTimeout(done, 0));
-  for (const touch of again) touch();
+  for (const touch of again) {
+    await new Promise((drawn) => setTimeout(drawn, 0));
+    touch();
+  }
 }
 
 /** Holds clicks and keys back; called again, stops and gives what was held back, each to be made anew. */
