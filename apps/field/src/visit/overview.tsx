@@ -5,6 +5,7 @@ import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
 import { formatRange } from "./format-range.ts";
 import { useGoOn } from "./go-on.ts";
+import { kindWords } from "./kind-words.ts";
 import { Numeral } from "./numeral.tsx";
 import { photoPress } from "./photo.tsx";
 import { stepTitle } from "./step-title.ts";
@@ -48,6 +49,14 @@ export function Overview({ open }: { open: OpenVisit }) {
         <span className="name">{words.also}</span>
         <p className="note">{words.alsoHint}</p>
       </Band>
+      <Band tint press={{ to: `${open.base}/times` }}>
+        <span className="name">{kindWords.timesTitle}</span>
+      </Band>
+      {open.visit.closed || open.visit.kind === "noAccess" ? null : (
+        <Band tint press={{ to: `${open.base}/noAccess` }}>
+          <span className="name">{kindWords.aborted}</span>
+        </Band>
+      )}
     </Screen>
   );
 }

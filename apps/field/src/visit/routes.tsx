@@ -1,19 +1,26 @@
 import { SLOTS } from "@tapside/records";
 import { lazy, Suspense } from "react";
 import { Route, Switch, useParams } from "wouter";
+import { Acceptance } from "./acceptance.tsx";
 import { Also } from "./also.tsx";
 import { Ask } from "./ask.tsx";
 import { Bypass } from "./bypass.tsx";
+import { Check } from "./check.tsx";
+import { Drips } from "./drips.tsx";
 import { Entry } from "./entry.tsx";
 import { ExpectedOfUnit, ExpectedOfVisit } from "./expected.tsx";
 import { Judgement } from "./judgement.tsx";
+import { KindScreen } from "./kind.tsx";
 import { Leave } from "./leave.tsx";
 import { Look } from "./look.tsx";
+import { NoAccess } from "./no-access.tsx";
 import { Optional } from "./optional.tsx";
 import { Overview } from "./overview.tsx";
 import { PointsOfUnit, PointsOfVisit } from "./points.tsx";
 import { Sign } from "./sign.tsx";
+import type { CheckId } from "./steps.ts";
 import { Stopwatch } from "./stopwatch.tsx";
+import { Times } from "./times.tsx";
 import { type OpenVisit, useVisit } from "./use-visit.ts";
 import { Valves } from "./valves.tsx";
 import { visitWords } from "./words.ts";
@@ -40,6 +47,16 @@ export function VisitRoutes() {
       <Route path="/visit/:id/points">{() => <Step show={(open) => <PointsOfVisit open={open} />} />}</Route>
       <Route path="/unit/:id/expected">{({ id }) => <ExpectedOfUnit id={id} key={id} />}</Route>
       <Route path="/unit/:id/points">{({ id }) => <PointsOfUnit id={id} key={id} />}</Route>
+      <Route path="/unit/:id/start">{({ id }) => <KindScreen id={id} key={id} />}</Route>
+      <Route path="/visit/:id/check/:check">
+        {() => (
+          <Step show={(open, { check }) => <Check open={open} check={check as CheckId} key={check} />} />
+        )}
+      </Route>
+      <Route path="/visit/:id/drips">{() => <Step show={(open) => <Drips open={open} />} />}</Route>
+      <Route path="/visit/:id/acceptance">{() => <Step show={(open) => <Acceptance open={open} />} />}</Route>
+      <Route path="/visit/:id/noAccess">{() => <Step show={(open) => <NoAccess open={open} />} />}</Route>
+      <Route path="/visit/:id/times">{() => <Step show={(open) => <Times open={open} />} />}</Route>
       <Route path="/visit/:id/optional">{() => <Step show={(open) => <Optional open={open} />} />}</Route>
       <Route path="/visit/:id/judgement">{() => <Step show={(open) => <Judgement open={open} />} />}</Route>
       <Route path="/visit/:id/work/:task">

@@ -15,7 +15,19 @@ export interface Step {
 type PlanItem =
   | {
       readonly kind: "once";
-      readonly id: "ask" | "look" | "judgement" | "work" | "valves" | "sign" | "leave" | "record";
+      readonly id:
+        | "ask"
+        | "look"
+        | "judgement"
+        | "work"
+        | "valves"
+        | "sign"
+        | "leave"
+        | "record"
+        | CheckId
+        | "drips"
+        | "acceptance"
+        | "noAccess";
     }
   | {
       readonly kind: "read";
@@ -23,6 +35,9 @@ type PlanItem =
       readonly slots: readonly SlotId[];
       readonly afterWork?: boolean;
     };
+
+/** Lists that are ticked off: complaint, premises before an installation, what the users were shown. */
+export type CheckId = "complaint" | "premises" | "shown";
 
 const once = (id: Extract<PlanItem, { kind: "once" }>["id"]): PlanItem => ({ kind: "once", id });
 
@@ -36,6 +51,8 @@ const asLeft: PlanItem = {
   slots: ["afterFilterPressure", ...throughTheMembrane],
   afterWork: true,
 };
+
+const read = (phase: Phase, ...slots: readonly SlotId[]): PlanItem => ({ kind: "read", phase, slots });
 
 /** The order of hands for each kind of visit. Later kinds are added here and nowhere else. */
 const PLANS: Readonly<Record<VisitKind, readonly PlanItem[]>> = {
@@ -65,6 +82,7 @@ const PLANS: Readonly<Record<VisitKind, readonly PlanItem[]>> = {
   ],
   callOut: [
     once("ask"),
+    once("complaint"),
     once("look"),
     { kind: "read", phase: "asFound", slots: ["deliveredTds", "tankFullPressure", "waterMeter"] },
     {
@@ -91,16 +109,82 @@ const PLANS: Readonly<Record<VisitKind, readonly PlanItem[]>> = {
       phase: "asFound",
       slots: ["feedTds", "feedTemperature", "hardness", "chlorineBefore", "chlorineAfter"],
     },
-    { kind: "read", phase: "asFound", slots: ["staticPressure", "airCharge", "waterMeter"] },
+    read("asFound", "staticPressure", "nightPressure", "drainGap", "airCharge", "waterMeter"),
+    once("work"),
     {
       kind: "read",
       phase: "asFound",
       slots: ["beforeFilterPressure", "afterFilterPressure", ...throughTheMembrane],
     },
     once("judgement"),
-    once("work"),
+    once("drips"),
+    once("shown"),
+    once("acceptance"),
     ...ending,
   ],
+  quality: [
+    once("ask"),
+    once("complaint"),
+    once("look"),
+    read("asFound", "chlorineFreeAfter", "chlorineAfter", "chlorineFreeBefore", "chlorineBefore"),
+    read("asFound", "firstDrawTds", "deliveredTds", "waterMeter", "feedTds", "feedTemperature"),
+    read("asFound", "beforeFilterPressure", "afterFilterPressure"),
+    read("asFound", "permeateTds", "permeateFlow", "drainFlow"),
+    once("judgement"),
+    once("work"),
+    { kind: "read", phase: "asLeft", slots: ["chlorineAfter", ...throughTheMembrane], afterWork: true },
+    ...ending,
+  ],
+  survey: [
+    once("premises"),
+    read(
+      "asFound",
+      "peakPressure",
+      "nightPressure",
+      "feedTds",
+      "feedTemperature",
+      "hardness",
+      "feedChloride",
+    ),
+    read("asFound", "chlorineBefore", "chloramine", "drainHeight"),
+    once("sign"),
+    once("record"),
+  ],
+  returnVisit: [
+    once("ask"),
+    read("asFound", "deliveredTds", "feedTds", "feedTemperature"),
+    once("work"),
+    {
+      kind: "read",
+      phase: "asLeft",
+      slots: ["afterFilterPressure", ...throughTheMembrane, "deliveredTds"],
+      afterWork: true,
+    },
+    ...ending,
+  ],
+  shutDown: [
+    once("ask"),
+    read("asFound", "waterMeter", "deliveredTds"),
+    once("work"),
+    once("valves"),
+    once("sign"),
+    once("record"),
+  ],
+  restart: [
+    once("ask"),
+    once("look"),
+    read("asFound", "waterMeter", "feedTds", "feedTemperature", "chlorineBefore"),
+    once("work"),
+    {
+      kind: "read",
+      phase: "asLeft",
+      slots: ["chlorineAfter", "beforeFilterPressure", ...throughTheMembrane, "deliveredTds"],
+      afterWork: true,
+    },
+    ...ending,
+  ],
+  removal: [once("ask"), read("asFound", "waterMeter"), once("work"), once("sign"), once("record")],
+  noAccess: [once("noAccess"), once("record")],
 };
 
 /** Whether the unit has the port where this slot is read. */
@@ -117,12 +201,15 @@ function isOptional(visit: KeptVisit): boolean {
   return feed?.value != null && feed.unit === "ppm" && feed.value <= OPTIONAL_AT_PPM;
 }
 
-/** All steps of a visit in the order of hands. Any of them can be taken at any time. */
+/** All steps of a visit in the order of hands. Any of them can be taken at any time; a visit broken off keeps what was done. */
 export function stepsOf(file: UnitFile, visit: KeptVisit, assessment: Assessment): readonly Step[] {
   const planned = PLANS[visit.kind ?? "annual"].flatMap((item) =>
     item.kind === "read" ? readingSteps(item, file, visit) : onceSteps(item.id, file, visit, assessment),
   );
-  return withReadBeside(planned, visit);
+  const steps = withReadBeside(planned, visit);
+  if (!visit.answers.noAccess || visit.kind === "noAccess") return steps;
+  const broken: Step = { id: "noAccess", path: "noAccess", done: true };
+  return [...steps.filter((step) => step.done && step.id !== "record"), broken, ...steps.slice(-1)];
 }
 
 /** What was read without being asked for stands before the first reading of its phase, so that the order of hands goes on after it. */
@@ -172,6 +259,14 @@ const optionalStep = (visit: KeptVisit): Step => ({
 function onceSteps(id: string, file: UnitFile, visit: KeptVisit, assessment: Assessment): Step[] {
   const { answers } = visit;
   switch (id) {
+    case "complaint":
+    case "premises":
+    case "shown":
+      return [{ id, path: `check/${id}`, done: answers[id] !== undefined }];
+    case "drips":
+    case "acceptance":
+    case "noAccess":
+      return [{ id, path: id, done: answers[id] !== undefined }];
     case "ask": {
       const ask: Step = { id, path: "ask", done: answers.inUse !== undefined };
       const points = pointsSteps(file, visit);
