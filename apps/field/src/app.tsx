@@ -13,6 +13,7 @@ import { SiteScreen } from "./screens/site.tsx";
 import { UnitScreen } from "./screens/unit.tsx";
 import { UnitEditScreen } from "./screens/unit-edit.tsx";
 import { BookProvider, useBook } from "./store/use-book.ts";
+import { TimerWatch } from "./timers/timer-watch.tsx";
 import { bookWords as words } from "./words/book.ts";
 
 const VisitRoutes = lazy(() =>
@@ -55,6 +56,7 @@ export function App() {
         <Hand />
         {name === DEMO ? <DemoFilling /> : null}
         <NewVersion />
+        <TimerWatch />
         {name === DEMO ? (
           <button type="button" className="band tint demo-bar" onClick={turnToOwn}>
             <strong>{words.demoBook}</strong> {words.backToOwn}

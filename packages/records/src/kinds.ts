@@ -343,6 +343,8 @@ export interface Answers {
     readonly authority?: string;
     readonly until?: string;
     readonly seal?: string;
+    /** True when it was said that no seal is fitted. */
+    readonly noSeal?: boolean;
     /** Day since which water goes past the unit, as far as anybody knows. */
     readonly since?: string;
     /** Litres a day that go to the appliances, for the upper bound of scale. */
@@ -457,6 +459,8 @@ export interface OpenPoint {
   readonly detail?: string;
   readonly owner?: string;
   readonly due?: string;
+  /** What was decided about an advice that was not refused. */
+  readonly agreed?: "accepted" | "undecided";
   readonly closedVisit?: string;
   readonly closedOn?: string;
   readonly refusedBy?: string;

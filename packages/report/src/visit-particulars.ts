@@ -43,6 +43,9 @@ function thisVisit(
     ...(visit.kind === "commissioning" ? [said.says.baseline] : []),
     ...(drips ? [said.drips(drips)] : []),
     ...(acceptance ? [said.acceptance(acceptance)] : []),
+    ...file.openPoints
+      .filter((point) => point.code === "advice" && point.openedVisit === visit.id)
+      .map((point) => said.advice(point)),
     ...(bypass
       ? [
           said.bypassSoFar(

@@ -1,4 +1,4 @@
-import type { Answers, StepDone } from "@tapside/records";
+import type { Answers, OpenPoint, StepDone } from "@tapside/records";
 
 export interface CheckWords {
   readonly title: string;
@@ -28,6 +28,8 @@ export interface VisitWords {
   /** "50 mg/L × 11.4 L ÷ 52.5 g/L = 10.9 mL". */
   dose(targetMgPerL: number, litres: number, strengthGPerL: number, ml: number): string;
   step(title: string, done: StepDone): string;
+  /** To whom what was advised, what they decided, by when. */
+  advice(point: Partial<OpenPoint>): string;
   /** Since when water goes past the unit, and the most scale it can have left. */
   bypassSoFar(
     since: string,

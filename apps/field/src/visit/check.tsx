@@ -5,7 +5,7 @@ import { Screen } from "../look/screen.tsx";
 import { undoPress, useGoOn } from "./go-on.ts";
 import { kindWords as words } from "./kind-words.ts";
 import { photoPress } from "./photo.tsx";
-import type { CheckId } from "./steps.ts";
+import type { CheckId } from "./plans.ts";
 import { TextEntry } from "./text-entry.tsx";
 import type { OpenVisit } from "./use-visit.ts";
 import { VisitTicks } from "./visit-ticks.tsx";

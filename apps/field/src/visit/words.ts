@@ -94,7 +94,7 @@ export const visitWords = {
   keepBypassed: "Stays bypassed",
   putInUse: "Put it back in use",
   until: "Until (a permission always ends)",
-  seal: "Seal number on the bypass (may stay empty)",
+  seal: "Seal number on the bypass",
   needPerson: "Write who was asked. A bypass without a name cannot be defended later.",
   needUntil: "Write the day the permission ends.",
   asItShouldBe: "All as it should be",

@@ -68,11 +68,11 @@ export const visit: VisitWords = {
   steps: {
     hold: {
       title: "Hold the appliances",
-      text: "Say how long. Heaters, pumps, ice and coffee off and held off.",
+      text: "Ice, coffee and steam too. Say for how long.",
     },
     toZero: {
       title: "Shut, pressure to zero",
-      text: "Feed shut, tank valve shut, outlet open until the gauge reads zero.",
+      text: "Open the outlet until nothing comes.",
     },
     partsOut: { title: "Element and all cartridges out", text: "Post-filter too. Close the empty housings." },
     dose: {
@@ -191,6 +191,12 @@ export const visit: VisitWords = {
             ? `nothing seen, step ${plainNumber(value)} ${unit ?? ""}`.trim()
             : `${plainNumber(value)} ${unit ?? ""}`.trim());
     return [title, sum, minutes !== undefined && `${minutes} min`, text].filter(Boolean).join(", ");
+  },
+  advice: ({ detail, owner, due, agreed, refusedBy, refusedRole, refusedWords }) => {
+    const decision = refusedBy
+      ? `refused by ${[refusedBy, refusedRole].filter(Boolean).join(", ")}${refusedWords ? `: “${refusedWords}”` : ""}`
+      : `${agreed === "accepted" ? "accepted" : "not decided"}, ${owner ?? "nobody named"}`;
+    return `Advised: ${detail ?? ""}; ${decision}${due ? `, by ${due}` : ""}`;
   },
   bypassSoFar: (since, days, litresPerDay, scaleG) =>
     `Water past the unit since ${since}, ${days} days. ${
