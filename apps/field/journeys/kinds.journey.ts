@@ -87,7 +87,8 @@ describe("kinds of visit, offline", () => {
     await phone.tap(/^Another kind of visit/);
     await phone.tap(/^Call-out/);
     await phone.tap(/^In use/);
-    await page.goto(page.url().replace(/\/check\/.*/, ""));
+    await page.waitForURL(/\/(points|check\/complaint)$/);
+    await page.goto(page.url().replace(/\/(points|check\/complaint)$/, ""));
     await phone.tap(/^Break the visit off/);
     const camera = page.waitForEvent("filechooser");
     await phone.tap("Called away");

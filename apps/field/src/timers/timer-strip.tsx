@@ -25,13 +25,15 @@ function Strip({ open }: { open: OpenVisit }) {
     .map((one) => `${name(one.timer.what)} ${one.state.ready ? words.ready : formatClock(one.state.leftMs)}`)
     .join(" · ");
   return (
-    <Link href={`${open.base}/timers`} className={ready ? "timer-strip is-ready" : "timer-strip"}>
-      <strong>
-        {ready ? words.readyFor(name(ready.timer.what)) : `${words.nextForHands}: ${nextForHands(open)}`}
-      </strong>
-      <span role="timer" aria-live="off">
-        {rest}
-      </span>
-    </Link>
+    <aside aria-label={words.title}>
+      <Link href={`${open.base}/timers`} className={ready ? "timer-strip is-ready" : "timer-strip"}>
+        <strong>
+          {ready ? words.readyFor(name(ready.timer.what)) : `${words.nextForHands}: ${nextForHands(open)}`}
+        </strong>
+        <span role="timer" aria-live="off">
+          {rest}
+        </span>
+      </Link>
+    </aside>
   );
 }
