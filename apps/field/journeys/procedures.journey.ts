@@ -32,7 +32,7 @@ describe("sanitising, step by step", () => {
     const { page } = phone;
     await current(/Hold the appliances/);
     await page.getByText(/dry fire/).waitFor();
-    await page.getByText(/60\s°C burns skin in under 5\s s/).waitFor();
+    await page.getByText(/60\s°C burns skin in under 5\ss/).waitFor();
     await phone.checkAccess("first step");
     await done();
     await current(/pressure to zero/);

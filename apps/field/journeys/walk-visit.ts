@@ -39,7 +39,7 @@ const TAPS: Readonly<Record<string, string | RegExp>> = {
   valves: /^Next/,
   sign: /^Next/,
   leave: /^Left filling, not seen/,
-  drips: /^No drip seen/,
+  drips: /^No drip/,
   acceptance: /^Accepted/,
   points: /^Next/,
   optional: /^Owner keeps it/,
@@ -80,7 +80,7 @@ async function ordinary(phone: Phone, step: string, [first = "", slot = ""]: rea
     if (seconds) return timeCup(phone, seconds);
     return phone.number(READS[slot] ?? missing(slot));
   }
-  if (step === "check") return phone.tap(/^(All as listed|Next)/);
+  if (step === "check") return phone.tap(/^(All of it|Next)/);
   if (step === "work") return phone.tap(/^(All done|Done)/);
   const tap = TAPS[step];
   if (!tap) throw new Error(`no ordinary tap for ${step} ${first}`);

@@ -60,11 +60,14 @@ const sourcesOf = (assessment: Assessment): readonly string[] =>
   [...new Set(assessment.findings.flatMap((one) => (one.limit ? [one.limit.source] : [])))].sort();
 
 /** Visits at which the unit was not judged: their record has no table of its numbers. */
-const NOT_JUDGED: ReadonlySet<VisitKind> = new Set(["survey", "noAccess"]);
+const NOT_JUDGED: ReadonlySet<VisitKind> = new Set(["survey", "noAccess", "removal", "shutDown"]);
+
+/** Visits that leave no unit behind to speak of. */
+const NOTHING_LEFT: ReadonlySet<VisitKind> = new Set(["survey", "noAccess"]);
 
 function blocksOf(visit: KeptVisit, request: RecordRequest): readonly Block[] {
   const { file, assessment, words, timeZone, replaces, issuedAt } = request;
-  const judged = !NOT_JUDGED.has(visit.kind ?? "annual");
+  const kind = visit.kind ?? "annual";
   return [
     ...visitSummary(visit, assessment, words),
     ...(replaces
@@ -76,7 +79,8 @@ function blocksOf(visit: KeptVisit, request: RecordRequest): readonly Block[] {
         ]
       : []),
     ...visitParticulars(file, visit, words, { timeZone, issuedAt }),
-    ...(judged ? judgement(visit, request) : []),
+    ...(NOT_JUDGED.has(kind) ? [] : judgement(visit, request)),
+    ...(NOTHING_LEFT.has(kind) ? [] : leftBehind(file, visit, assessment, words)),
     ...people(visit, words),
     ...(visit.kind === "noAccess" ? [] : standsOn(visit, request)),
   ];
@@ -92,7 +96,6 @@ function judgement(visit: KeptVisit, { file, assessment, words }: RecordRequest)
     },
     ...lifeFigure(assessment, visit.id, words),
     ...findingList(assessment, words),
-    ...leftBehind(file, visit, assessment, words),
   ];
 }
 

@@ -77,7 +77,7 @@ function TimerBand({ one, open, now }: { one: RunningTimer; open: OpenVisit; now
     <section className={state.ready ? "timer is-ready" : "timer"} data-timer={timer.what}>
       <p className="row">
         <strong className="name">{name}</strong>
-        <span>{state.ready ? words.ready : words.of(Math.round(timer.durationMs / 60_000))}</span>
+        <span>{state.ready ? words.readySince : words.of(Math.round(timer.durationMs / 60_000))}</span>
       </p>
       <p className="timer-left">
         <Numeral

@@ -1,10 +1,10 @@
 import { useEffect, useState } from "react";
 
-/** The wall clock, looked at once a second and whenever the app comes back to the front. */
+/** The wall clock at this drawing; drawn again once a second and whenever the app comes back to the front. */
 export function useNow(): number {
-  const [now, setNow] = useState(() => Date.now());
+  const [, setTick] = useState(0);
   useEffect(() => {
-    const look = () => setNow(Date.now());
+    const look = () => setTick((tick) => tick + 1);
     const timer = setInterval(look, 1000);
     document.addEventListener("visibilitychange", look);
     return () => {
@@ -12,5 +12,5 @@ export function useNow(): number {
       document.removeEventListener("visibilitychange", look);
     };
   }, []);
-  return now;
+  return Date.now();
 }

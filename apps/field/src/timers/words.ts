@@ -5,6 +5,7 @@ export const timerWords = {
   start: (what: string, minutes: number) => `${what}, ${minutes} min`,
   startHint: "starts at the tap",
   ready: "ready",
+  readySince: "ready since",
   readyFor: (what: string) => `Ready: ${what}`,
   over: (text: string) => `over by ${text}`,
   of: (minutes: number) => `of ${minutes} min`,

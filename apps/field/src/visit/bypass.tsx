@@ -1,10 +1,12 @@
 import { bypassSoFar } from "@tapside/procedures";
+import { makeReading, type Reading, SLOTS } from "@tapside/records";
 import { en } from "@tapside/words";
 import { useState } from "react";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
 import { AmountEntry, decimalSignOf } from "./amount-entry.tsx";
 import { undoPress, useGoOn } from "./go-on.ts";
+import { instrumentFor } from "./instrument-for.ts";
 import { photoPress } from "./photo.tsx";
 import { procedureWords } from "./procedure-words.ts";
 import { TextEntry } from "./text-entry.tsx";
@@ -27,6 +29,7 @@ export function Bypass({ open }: { open: OpenVisit }) {
   const [authority, setAuthority] = useState(given?.authority);
   const [since, setSince] = useState(given?.since ?? known?.since ?? today);
   const [litresPerDay, setLitresPerDay] = useState(known?.litresPerDay);
+  const [hardness, setHardness] = useState<number>();
   const [decision, setDecision] = useState<Decision | undefined>(given?.decision);
   const [problem, setProblem] = useState("");
   const stays = decision === "keepBypassed";
@@ -39,15 +42,19 @@ export function Bypass({ open }: { open: OpenVisit }) {
     ...(isDay(since) && { since }),
     ...(litresPerDay !== undefined && { litresPerDay }),
   };
+  const read = hardnessRead(open, hardness);
   const shown = bypassSoFar(
     open.file,
-    withAnswer(open, { ...answer, decision: decision ?? "keepBypassed" }),
+    asTyped(open, { ...answer, decision: decision ?? "keepBypassed" }, read),
     today,
   );
   const keep = () => {
     const lacks = problemOf({ name, decision, stays, until, seal, noSeal, authority });
     if (lacks || !decision) return setProblem(lacks);
-    open.write({ "answer:bypass": { ...answer, decision } });
+    open.write({
+      "answer:bypass": { ...answer, decision },
+      ...(read && { "reading:asFound:hardness": { ...read } }),
+    });
     go();
   };
   return (
@@ -104,6 +111,15 @@ export function Bypass({ open }: { open: OpenVisit }) {
         decimalSign={decimalSignOf(open.live.snapshot().book.settings.get("settings"))}
         onChange={setLitresPerDay}
       />
+      {known?.hardnessMgPerLAsCaCO3 === undefined ? (
+        <AmountEntry
+          label={procedureWords.hardness}
+          unit={hardnessUnit(open)}
+          value={hardness}
+          decimalSign={decimalSignOf(open.live.snapshot().book.settings.get("settings"))}
+          onChange={setHardness}
+        />
+      ) : null}
       <p className="band" role="status">
         {problem ? <span className="problem">{problem}</span> : null}
       </p>
@@ -152,7 +168,27 @@ function problemOf({ name, decision, stays, until, seal, noSeal, authority }: As
   return seal.trim() || noSeal ? "" : procedureWords.needSeal;
 }
 
+const hardnessUnit = (open: OpenVisit): string =>
+  instrumentFor(open, "hardness")?.unit ?? SLOTS.hardness.unit;
+
+function hardnessRead(open: OpenVisit, typed: number | undefined): Reading | undefined {
+  if (typed === undefined) return undefined;
+  const unit = hardnessUnit(open);
+  const made = makeReading({ slot: "hardness", raw: String(typed), unit, at: new Date().toISOString() });
+  return made.kind === "known" ? made.value : undefined;
+}
+
 /** The visit as it will be once this is kept, so that the bound follows what is typed. */
-function withAnswer(open: OpenVisit, bypass: NonNullable<OpenVisit["visit"]["answers"]["bypass"]>) {
-  return { ...open.visit, answers: { ...open.visit.answers, inUse: "bypassed" as const, bypass } };
+function asTyped(
+  open: OpenVisit,
+  bypass: NonNullable<OpenVisit["visit"]["answers"]["bypass"]>,
+  hardness: Reading | undefined,
+) {
+  const { visit } = open;
+  const asFound = { ...visit.readings.asFound, ...(hardness && { hardness }) };
+  return {
+    ...visit,
+    readings: { ...visit.readings, asFound },
+    answers: { ...visit.answers, inUse: "bypassed" as const, bypass },
+  };
 }

@@ -39,5 +39,6 @@ export const procedureWords = {
   needAuthority: "Tap by what right this person may allow it.",
   bypassSince: "Water past the unit since",
   litresPerDay: "Litres a day to the appliances, about",
+  hardness: "Hardness of the tap water",
   putBack: "Discard the first water after it is back in use.",
 };

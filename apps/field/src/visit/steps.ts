@@ -119,7 +119,7 @@ function onceSteps(id: string, file: UnitFile, visit: KeptVisit, assessment: Ass
     case "record":
       return [{ id, path: "record", done: visit.closed === true }];
     default:
-      return [{ id, path: id, done: Object.keys(visit.work).length > 0 }];
+      return [{ id, path: id, done: isJudged(visit) }];
   }
 }
 
@@ -132,6 +132,10 @@ function pointsSteps(file: UnitFile, visit: KeptVisit): Step[] {
   if (open!.length === 0 && !here) return [];
   return [{ id: "points", path: "points", done: open!.every((one) => one.keptVisit === visit.id) }];
 }
+
+/** The judgement was gone on from: work was answered, or, where the work comes first, what follows it. */
+const isJudged = (visit: KeptVisit): boolean =>
+  visit.kind === "commissioning" ? visit.answers.drips !== undefined : Object.keys(visit.work).length > 0;
 
 /** Proposed work, and work already answered that is no longer proposed once it is done. */
 function workSteps(visit: KeptVisit, assessment: Assessment): Step[] {
