@@ -16,8 +16,9 @@ module.exports = {
     standsOn("diagnosis", ["quantities", "water", "reverse-osmosis", "records"]),
     standsOn("pictures", ["quantities"]),
     standsOn("words", ["quantities", "records", "assessment"]),
+    standsOn("procedures", ["quantities", "water", "records"]),
     standsOn("book", ["quantities", "records", "assessment"]),
-    standsOn("report", ["quantities", "records", "assessment", "pictures", "words", "book"]),
+    standsOn("report", ["quantities", "records", "assessment", "pictures", "words", "book", "procedures"]),
     {
       name: "packages-are-platform-free",
       severity: "error",

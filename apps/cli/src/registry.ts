@@ -2,6 +2,7 @@ import type { CommandVerb, Example } from "./command-verb.ts";
 import { bookVerbs } from "./verbs/book.ts";
 import { convertVerb } from "./verbs/convert.ts";
 import { diagnoseVerb } from "./verbs/diagnose.ts";
+import { procedureVerbs } from "./verbs/procedures.ts";
 import { rowCommand } from "./verbs/row-runner.ts";
 import type { RowVerb } from "./verbs/row-verb.ts";
 import { unitVerbs } from "./verbs/unit.ts";
@@ -21,6 +22,10 @@ const rowExamples: Readonly<Record<string, readonly Example[]>> = {
   "unit questions": [
     { args: ["unit", "questions", "reference/small-ro-unit/fillings.csv"], prints: "second_tank_L" },
   ],
+  dose: [{ args: ["dose", "examples/larkmoor-doses.csv"], prints: "dose_mL" }],
+  steam: [{ args: ["steam", "examples/larkmoor-kitchen.csv"], prints: "steam_kg_h" }],
+  carbon: [{ args: ["carbon", "examples/larkmoor-kitchen.csv"], prints: "carbon_days" }],
+  scald: [{ args: ["scald", "examples/larkmoor-kitchen.csv"], prints: "burns_in_s" }],
   water: [{ args: ["water", "reference/water-cases/open.csv"], prints: "SI_calcite" }],
   "water heat": [{ args: ["water", "heat", "reference/water-cases/heating_open.csv"], prints: "CCPP_60" }],
   "water mix": [{ args: ["water", "mix", "reference/water-cases/blending_open.csv"], prints: "OB01" }],
@@ -48,6 +53,7 @@ export const VERBS: Readonly<Record<string, CommandVerb>> = Object.fromEntries([
   ...Object.entries(bookVerbs),
   ["diagnose", diagnoseVerb] as const,
   ...rowCommands(unitVerbs),
+  ...rowCommands(procedureVerbs),
   ...rowCommands(waterVerbs),
   ["water analysis", waterAnalysisVerb] as const,
 ]);

@@ -15,6 +15,7 @@ import { UnitScreen } from "./screens/unit.tsx";
 import { UnitEditScreen } from "./screens/unit-edit.tsx";
 import { WhereItWas } from "./screens/where-it-was.tsx";
 import { BookProvider, useBook } from "./store/use-book.ts";
+import { TimerWatch } from "./timers/timer-watch.tsx";
 import { bookWords as words } from "./words/book.ts";
 
 const VisitRoutes = lazy(() =>
@@ -59,6 +60,7 @@ export function App() {
         <WhereItWas key={name} />
         <StorageState />
         <NewVersion />
+        <TimerWatch />
         {name === DEMO ? (
           <button type="button" className="band tint demo-bar" onClick={turnToOwn}>
             <strong>{words.demoBook}</strong> {words.backToOwn}

@@ -96,7 +96,7 @@ export type ExpectedId =
 export interface Task {
   /** e.g. "replace:sediment", "replace:element", "setAirCharge", "sanitise". */
   readonly id: string;
-  readonly why: "dueByDate" | "dueByLitres" | "finding" | "openPoint";
+  readonly why: "dueByDate" | "dueByLitres" | "finding" | "openPoint" | "kindOfVisit";
   readonly part?: string;
   readonly detail?: Readonly<Record<string, string | number>>;
   /** Caution ids that stand at this task. */

@@ -1,9 +1,12 @@
-import type { PartRole, UnitFile } from "@tapside/records";
+import type { PartRole, UnitFile, VisitKind } from "@tapside/records";
 import type { DueItem, Finding, Task } from "./assessment.ts";
 import { partsInService, type Visit } from "./internal/parts-in-service.ts";
 
 /** Order of hands: carbon before the element, sanitising with both out, element, air, tank water discarded last. */
 const ORDER = [
+  "shutDown",
+  "remove",
+  "restart",
   "replace:sediment",
   "replace:carbon",
   "replace:scaleInhibitor",
@@ -13,6 +16,7 @@ const ORDER = [
   "replace:tank",
   "sanitise",
   "replace:element",
+  "rinsePreservative",
   "replace:postCarbon",
   "replace:remineraliser",
   "replace:uvLamp",
@@ -45,6 +49,10 @@ const CAUTIONS: Readonly<Record<string, readonly string[]>> = {
   setAirCharge: ["appliancesHeld", "tankEnergy", "handPumpOnly", "tankHeavy"],
   findBackflow: ["appliancesHeld", "pressureToZero"],
   discardTank: ["appliancesHeld", "hotSurfaces", "discardFirstWater"],
+  rinsePreservative: ["appliancesHeld", "rinseBeforeElement", "discardFirstWater"],
+  shutDown: ["appliancesHeld", "pressureToZero", "wetElectricity"],
+  restart: ["appliancesHeld", "stagnantWater", "discardFirstWater"],
+  remove: [...OPENING, "tankHeavy", "deadLegs"],
 };
 
 /** Service work for this visit: what is due, what the findings call for, what was left open; in the order of hands. */
@@ -54,11 +62,11 @@ export function tasksOf(
   findings: readonly Finding[],
   due: readonly DueItem[],
 ): readonly Task[] {
-  const proposed: Task[] = [
-    ...fromFindings(file, visit, findings),
-    ...fromDue(due),
-    ...fromOpenPoints(file, visit),
-  ];
+  const kind = visit.kind ?? "annual";
+  const own = OWN_WORK[kind]?.(file, visit) ?? [];
+  const proposed: Task[] = ONLY_OWN_WORK.has(kind)
+    ? own
+    : [...fromFindings(file, visit, findings), ...fromDue(due), ...fromOpenPoints(file, visit), ...own];
   const withFollowers = [...proposed, ...followers(proposed, findings)];
   const unique = withFollowers.filter(
     (one, i) => withFollowers.findIndex((other) => other.id === one.id) === i,
@@ -81,6 +89,37 @@ const task = (id: string, why: Task["why"], more: Pick<Task, "part" | "detail"> 
   ...more,
   cautions: cautionsOf(id),
 });
+
+const kindTask = (id: string, part?: string): Task =>
+  task(id, "kindOfVisit", part === undefined ? {} : { part });
+
+const CARTRIDGES: readonly PartRole[] = ["sediment", "carbon", "scaleInhibitor", "postCarbon"];
+
+/** The cartridges on record, one task a role; sediment and carbon when none is on record. */
+function cartridges(file: UnitFile, visit: Visit): Task[] {
+  const fitted = CARTRIDGES.flatMap((role) => {
+    const part = partsInService(file, visit, "asFound", role)[0];
+    return part ? [kindTask(`replace:${role}`, part.id)] : [];
+  });
+  return fitted.length > 0 ? fitted : [kindTask("replace:sediment"), kindTask("replace:carbon")];
+}
+
+/** What a kind of visit is for, whatever the readings say. */
+const OWN_WORK: Readonly<Partial<Record<VisitKind, (file: UnitFile, visit: Visit) => Task[]>>> = {
+  filterOnly: cartridges,
+  commissioning: () => [kindTask("rinsePreservative")],
+  shutDown: () => [kindTask("shutDown")],
+  restart: (file, visit) => [
+    kindTask("restart"),
+    ...cartridges(file, visit),
+    kindTask("sanitise"),
+    kindTask("discardTank"),
+  ],
+  removal: () => [kindTask("remove")],
+};
+
+/** At these visits nothing else is proposed: the unit is not to go on working. */
+const ONLY_OWN_WORK: ReadonlySet<VisitKind> = new Set(["survey", "shutDown", "removal", "noAccess"]);
 
 function fromFindings(file: UnitFile, visit: Visit, findings: readonly Finding[]): Task[] {
   return findings

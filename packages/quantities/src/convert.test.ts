@@ -32,6 +32,7 @@ describe("published conversions", () => {
     ["1 gpm is 227.1 L/h (NIST SP 811: 6.309020 E-05 m³/s)", 1, "gpm", "L/h", 227.1247, 1e-3],
     ["1 gal is 3.785412 L (NIST SP 811)", 1, "gal", "L", 3.785412, 1e-6],
     ["1 in is 25.4 mm exactly (NIST SP 811)", 1, "in", "mm", 25.4, 1e-12],
+    ["1 in is 2.54 cm exactly (NIST SP 811)", 1, "in", "cm", 2.54, 1e-12],
     ["both characters for micro are one unit", 1, "μS/cm", "µS/cm", 1, 1e-12],
   ] as const;
   it.each(rows)("%s", (_, value, from, to, expected, tolerance) => {

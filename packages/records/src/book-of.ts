@@ -1,7 +1,14 @@
 import type { Book, Kept, KeptVisit } from "./book.ts";
 import { type FieldValue, GONE } from "./change.ts";
 import type { RecordState, State } from "./fold.ts";
-import { isExceptionValue, isPhotoValue, isReadingValue, isWorkValue } from "./internal/field-shapes.ts";
+import {
+  isExceptionValue,
+  isPhotoValue,
+  isReadingValue,
+  isStepValue,
+  isTimerValue,
+  isWorkValue,
+} from "./internal/field-shapes.ts";
 import type { KindId, Kinds, Phase } from "./kinds.ts";
 
 /** Every kind of record the book has a shelf for. */
@@ -67,6 +74,8 @@ type Fields = readonly (readonly [string, FieldValue])[];
 
 function keptVisit(id: string, fields: Fields): KeptVisit {
   const reading = (phase: Phase) => unpack(fields, `reading:${phase}:`, isReadingValue);
+  const steps = unpack(fields, "step:", isStepValue);
+  const timers = unpack(fields, "timer:", isTimerValue);
   return {
     ...Object.fromEntries(fields.filter(([name]) => !name.includes(":"))),
     id,
@@ -75,6 +84,8 @@ function keptVisit(id: string, fields: Fields): KeptVisit {
     exceptions: unpack(fields, "exception:", isExceptionValue),
     work: unpack(fields, "work:", isWorkValue),
     photos: unpack(fields, "photo:", isPhotoValue),
+    ...(Object.keys(steps).length > 0 && { steps }),
+    ...(Object.keys(timers).length > 0 && { timers }),
     skipped: Object.keys(unpack(fields, "skip:", (value) => value === true)).sort(),
   } as unknown as KeptVisit;
 }

@@ -1,4 +1,16 @@
-import type { Answers, Exception, KindId, Kinds, Phase, PhotoNote, Reading, SlotId, Work } from "./kinds.ts";
+import type {
+  Answers,
+  Exception,
+  KindId,
+  Kinds,
+  Phase,
+  PhotoNote,
+  Reading,
+  SlotId,
+  StepDone,
+  Timer,
+  Work,
+} from "./kinds.ts";
 
 /** A record with its id, as folded from its changes. Fields may be absent at any time. */
 export type Kept<T> = Partial<T> & { readonly id: string };
@@ -10,6 +22,10 @@ export interface KeptVisit extends Kept<Kinds["visit"]> {
   readonly exceptions: Readonly<Record<string, Exception>>;
   readonly work: Readonly<Record<string, Work>>;
   readonly photos: Readonly<Record<string, PhotoNote>>;
+  /** Steps of procedures as done, by `<task>:<step>`; absent when none was. */
+  readonly steps?: Readonly<Record<string, StepDone>>;
+  /** Waiting started in this visit; absent when there was none. */
+  readonly timers?: Readonly<Record<string, Timer>>;
   /** Slots passed over on purpose in this visit: field `skip:<phase>:<slot>` true. */
   readonly skipped: readonly string[];
 }

@@ -18,6 +18,7 @@ export {
 export { isStamp, msOf, NO_STAMP, nextStamp, observeStamp, type Stamp } from "./hybrid-clock.ts";
 export { importFile } from "./import-file.ts";
 export * from "./kinds.ts";
+export { leavesFilling } from "./leaves-filling.ts";
 export { memoryStore, sortOut } from "./memory-store.ts";
 export { MIGRATIONS, type Migration, migrate, SCHEMA } from "./migrate.ts";
 export { inBaseUnit, isUnusual, makeReading, photographed, type TypedReading } from "./reading.ts";

@@ -56,7 +56,12 @@ export type FurtherSlotId =
   | "feedAlkalinity"
   | "feedChloride"
   | "feedSilica"
-  | "feedPh";
+  | "feedPh"
+  | "chloramine"
+  | "peakPressure"
+  | "nightPressure"
+  | "drainGap"
+  | "drainHeight";
 
 /** One atomic register: a reading with everything needed to judge it later. */
 export interface Reading {
@@ -283,7 +288,8 @@ export type InstrumentKind =
   | "hardness"
   | "kit"
   | "pH"
-  | "meter";
+  | "meter"
+  | "length";
 
 export interface Instrument {
   readonly name: string;
@@ -299,7 +305,18 @@ export interface Instrument {
   readonly usual?: boolean;
 }
 
-export type VisitKind = "annual" | "filterOnly" | "callOut" | "commissioning";
+export type VisitKind =
+  | "annual"
+  | "filterOnly"
+  | "callOut"
+  | "quality"
+  | "commissioning"
+  | "survey"
+  | "returnVisit"
+  | "shutDown"
+  | "restart"
+  | "removal"
+  | "noAccess";
 
 /** A visit; its readings, answers and photos are fields of it, see `VisitFields`. */
 export interface Visit {
@@ -322,8 +339,16 @@ export interface Answers {
   readonly inUse: "inUse" | "bypassed";
   readonly bypass: PersonAsked & {
     readonly decision: "keepBypassed" | "putInUse";
+    /** By what right the person may allow it: "owner", "tenant", "headOffice", "keyHolder". */
+    readonly authority?: string;
     readonly until?: string;
     readonly seal?: string;
+    /** True when it was said that no seal is fitted. */
+    readonly noSeal?: boolean;
+    /** Day since which water goes past the unit, as far as anybody knows. */
+    readonly since?: string;
+    /** Litres a day that go to the appliances, for the upper bound of scale. */
+    readonly litresPerDay?: number;
   };
   readonly inspection: "asItShouldBe";
   /** The tank when the first samples were taken, nothing touched yet. */
@@ -346,6 +371,32 @@ export interface Answers {
     readonly path?: string;
   };
   readonly filling: { readonly state: "seen" | "notSeen" | "reported"; readonly expectedHours?: number };
+  /** Nobody let in, or broken off: why, and when. */
+  readonly noAccess: { readonly reason: string; readonly at: string; readonly note?: string };
+  /** When hands were there. `minutes` is what was worked, which may be less than departure minus arrival. */
+  readonly times: { readonly arrivedAt: string; readonly leftAt?: string; readonly minutes?: number };
+  /** Who else was there. */
+  readonly others: { readonly names: string };
+  readonly complaint: Ticked;
+  readonly premises: Ticked;
+  readonly shown: Ticked;
+  readonly drips: {
+    readonly minutes: number;
+    readonly pressure?: number;
+    readonly unit?: string;
+    readonly seen: "none" | "some";
+  };
+  readonly acceptance: PersonAsked & {
+    readonly decision: "accepted" | "withReserve" | "refused";
+    readonly note?: string;
+  };
+}
+
+/** Items of a list that were ticked, others that were looked at and are not so, and words about them. */
+export interface Ticked {
+  readonly items: readonly string[];
+  readonly not?: readonly string[];
+  readonly note?: string;
 }
 
 /** Something at the inspection that is not as it should be: field `exception:<item>`. */
@@ -366,6 +417,33 @@ export interface Work {
   readonly unit?: string;
 }
 
+/** One step of a procedure as it was done: field `step:<task>:<step>`. */
+export interface StepDone {
+  /** ISO 8601 instant. */
+  readonly at: string;
+  readonly value?: number;
+  readonly unit?: string;
+  /** A test that showed nothing; `value` is then the detection step. */
+  readonly notDetected?: boolean;
+  readonly minutes?: number;
+  readonly text?: string;
+  /** Numbers a computed value was made from, for its arithmetic. */
+  readonly from?: Readonly<Record<string, number>>;
+}
+
+/** Waiting that runs by itself: field `timer:<id>`. All instants are ms since 1970 UTC, so no change of the clock's zone moves them. */
+export interface Timer {
+  /** What is waited for: "tankDraining", "toWaste", "carbonRinse", "contact", "filling". */
+  readonly what: string;
+  readonly startedMs: number;
+  readonly durationMs: number;
+  /** How far the phone's clock was seen to jump while this ran; taken off again. */
+  readonly jumpedMs?: number;
+  readonly stoppedMs?: number;
+  /** The task it belongs to. */
+  readonly task?: string;
+}
+
 /** A photo wanted or taken: field `photo:<id>`. `hash` is null until the bytes are kept. */
 export interface PhotoNote {
   readonly for: string;
@@ -381,6 +459,8 @@ export interface OpenPoint {
   readonly detail?: string;
   readonly owner?: string;
   readonly due?: string;
+  /** What was decided about an advice that was not refused. */
+  readonly agreed?: "accepted" | "undecided";
   readonly closedVisit?: string;
   readonly closedOn?: string;
   readonly refusedBy?: string;

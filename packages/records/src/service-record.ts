@@ -34,7 +34,7 @@ export const inputsMark = (file: UnitFile, visitId: string): string =>
 export const inputsChangedSince = (mark: string, file: UnitFile, visitId: string): boolean =>
   inputsMark(file, visitId) !== mark;
 
-/** Later visits and what they swapped do not bear on an earlier record, nor does ending the visit itself. */
+/** Later visits and what they swapped do not bear on an earlier record, nor does ending the visit itself or a clock that still runs. */
 function inputsOf(file: UnitFile, visitId: string) {
   const here = file.visits.findIndex((visit) => visit.id === visitId);
   const upTo = file.visits.slice(0, here + 1);
@@ -49,6 +49,6 @@ function inputsOf(file: UnitFile, visitId: string) {
       .map(({ removedOn, removedVisit, ...part }) =>
         removedVisit && !known.has(removedVisit) ? part : { ...part, removedOn, removedVisit },
       ),
-    visits: upTo.map(({ closed: _closed, endedAt: _endedAt, ...visit }) => visit),
+    visits: upTo.map(({ closed: _closed, endedAt: _endedAt, timers: _timers, ...visit }) => visit),
   };
 }

@@ -9,7 +9,8 @@ export type SlotQuantity =
   | "volume"
   | "hardness"
   | "dissolved"
-  | "pH";
+  | "pH"
+  | "length";
 
 export interface Range {
   readonly low: number;
@@ -112,6 +113,16 @@ const acidity: Kind = {
   instrument: "pH",
 };
 
+const length: Kind = {
+  quantity: "length",
+  unit: "mm",
+  units: ["mm", "cm", "in"],
+  baseUnit: "mm",
+  hard: { low: 0, high: 20_000 },
+  decimals: 0,
+  instrument: "length",
+};
+
 /** Nothing flowing is an answer here, so a rate can be typed as well as timed. */
 const leak: Kind = { ...flow, volumeL: 0.5 };
 
@@ -135,6 +146,11 @@ const further: Readonly<Record<FurtherSlotId, Slot>> = {
   feedChloride: { ...dissolved, port: "feed", soft: { low: 0, high: 600 } },
   feedSilica: { ...dissolved, port: "feed", soft: { low: 0, high: 80 } },
   feedPh: { ...acidity, port: "feed", soft: { low: 6, high: 9.5 } },
+  chloramine: { ...chlorine, port: "feed", soft: { low: 0, high: 4 } },
+  peakPressure: { ...pressure, port: "feed", soft: { low: 100, high: 800 } },
+  nightPressure: { ...pressure, port: "feed", soft: { low: 150, high: 900 } },
+  drainGap: { ...length, port: "drain", soft: { low: 10, high: 300 } },
+  drainHeight: { ...length, unit: "cm", port: "drain", soft: { low: 50, high: 2500 } },
 };
 
 /** The slots nobody is asked for: taken up when they are wanted, in the order of the water. */

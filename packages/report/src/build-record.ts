@@ -1,5 +1,5 @@
 import type { Assessment } from "@tapside/assessment";
-import type { KeptVisit, Settings, UnitFile } from "@tapside/records";
+import type { KeptVisit, Settings, UnitFile, VisitKind } from "@tapside/records";
 import { inputsMark } from "@tapside/records";
 import type { Messages } from "@tapside/words";
 import type { Block, RecordContent } from "./block.ts";
@@ -10,6 +10,7 @@ import { leftBehind } from "./left-behind.ts";
 import { lifeFigure } from "./life-figure.ts";
 import { readingRows } from "./reading-rows.ts";
 import { rounded } from "./rounded.ts";
+import { visitParticulars } from "./visit-particulars.ts";
 import { visitSummary } from "./visit-summary.ts";
 import { waterHere } from "./water-here.ts";
 import { waterLine } from "./water-line.ts";
@@ -58,8 +59,15 @@ export function buildRecord(request: RecordRequest): RecordContent {
 const sourcesOf = (assessment: Assessment): readonly string[] =>
   [...new Set(assessment.findings.flatMap((one) => (one.limit ? [one.limit.source] : [])))].sort();
 
+/** Visits at which the unit was not judged: their record has no table of its numbers. */
+const NOT_JUDGED: ReadonlySet<VisitKind> = new Set(["survey", "noAccess", "removal", "shutDown"]);
+
+/** Visits that leave no unit behind to speak of. */
+const NOTHING_LEFT: ReadonlySet<VisitKind> = new Set(["survey", "noAccess"]);
+
 function blocksOf(visit: KeptVisit, request: RecordRequest): readonly Block[] {
   const { file, assessment, words, timeZone, replaces, issuedAt } = request;
+  const kind = visit.kind ?? "annual";
   return [
     ...visitSummary(visit, assessment, words),
     ...(replaces
@@ -70,6 +78,16 @@ function blocksOf(visit: KeptVisit, request: RecordRequest): readonly Block[] {
           } as const,
         ]
       : []),
+    ...visitParticulars(file, visit, words, { timeZone, issuedAt }),
+    ...(NOT_JUDGED.has(kind) ? [] : judgement(visit, request)),
+    ...(NOTHING_LEFT.has(kind) ? [] : leftBehind(file, visit, assessment, words)),
+    ...people(visit, words),
+    ...(visit.kind === "noAccess" ? [] : standsOn(visit, request)),
+  ];
+}
+
+function judgement(visit: KeptVisit, { file, assessment, words }: RecordRequest): Block[] {
+  return [
     {
       kind: "readings",
       head: [atTheUnit(visit, words), ...words.record.head],
@@ -78,8 +96,12 @@ function blocksOf(visit: KeptVisit, request: RecordRequest): readonly Block[] {
     },
     ...lifeFigure(assessment, visit.id, words),
     ...findingList(assessment, words),
-    ...leftBehind(file, visit, assessment, words),
-    ...people(visit, words),
+  ];
+}
+
+function standsOn(visit: KeptVisit, request: RecordRequest): Block[] {
+  const { file, assessment, words, timeZone, issuedAt } = request;
+  return [
     { kind: "newPage" },
     ...waterHere(assessment.water?.kind === "known" ? assessment.water.value : undefined, file, words),
     ...howSure(file, visit, assessment, words, { timeZone, issuedAt }),

@@ -1,5 +1,5 @@
 import type { Assessment, DueItem } from "@tapside/assessment";
-import type { KeptVisit, UnitFile } from "@tapside/records";
+import { type KeptVisit, leavesFilling, type UnitFile } from "@tapside/records";
 import type { Messages } from "@tapside/words";
 import type { Block, ValveSign } from "./block.ts";
 
@@ -82,7 +82,7 @@ function open(file: UnitFile, visit: KeptVisit, assessment: Assessment, words: M
   const answered = new Set(Object.keys(visit.work));
   const stillBypassed = inUse === "bypassed" && visit.answers.bypass?.decision !== "putInUse";
   return [
-    ...(filling?.state === "seen" || stillBypassed
+    ...(filling?.state === "seen" || stillBypassed || !leavesFilling(visit)
       ? []
       : [record.filling(filling?.state ?? "notSeen", filling?.expectedHours)]),
     ...left.map(([task, work]) => record.left(words.taskTitle(task), work.reason ?? "")),

@@ -1,5 +1,5 @@
 import type { Assessment, Verdict } from "@tapside/assessment";
-import type { KeptVisit } from "@tapside/records";
+import type { KeptVisit, VisitKind } from "@tapside/records";
 import type { Messages } from "@tapside/words";
 import type { Block } from "./block.ts";
 import { lowerFirst } from "./finding-list.ts";
@@ -12,11 +12,19 @@ export function visitSummary(visit: KeptVisit, assessment: Assessment, words: Me
     .map(([verdict, titles]) => `${upperFirst(verdict)}: ${titles.join(", ")}.`);
   return [
     { kind: "paragraph", text: headline(visit, assessment, words), strong: true },
-    ...(rest.length > 0 ? [{ kind: "paragraph", text: rest.join(" ") } as const] : []),
+    ...(rest.length > 0 && !UNJUDGED.has(visit.kind ?? "annual")
+      ? [{ kind: "paragraph", text: rest.join(" ") } as const]
+      : []),
   ];
 }
 
+/** Kinds that are not about how the unit works. */
+const UNJUDGED: ReadonlySet<VisitKind> = new Set(["survey", "noAccess", "removal", "shutDown"]);
+
 function headline(visit: KeptVisit, assessment: Assessment, words: Messages): string {
+  if (visit.answers.noAccess)
+    return `${words.visitKinds.noAccess}: ${words.openPoint({ code: "noAccess" }).toLowerCase()}.`;
+  if (visit.kind === "survey") return words.visit.says.surveyDone;
   if (visit.answers.inUse === "bypassed") return words.record.says.bypassed;
   const done = Object.entries(visit.work)
     .filter(([, work]) => work.state === "done")

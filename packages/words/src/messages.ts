@@ -2,6 +2,7 @@ import type { Finding, LifePoint, Question, Task, Verdict } from "@tapside/asses
 import type { Missing, Refused } from "@tapside/quantities";
 import type { ApplianceType, OpenPoint, PartRole, Phase, PortId, SlotId, VisitKind } from "@tapside/records";
 import type { RecordWords } from "./record-words.ts";
+import type { VisitWords } from "./visit-words.ts";
 import type { WaterWords } from "./water-words.ts";
 
 export type DecimalSign = "." | ",";
@@ -22,6 +23,7 @@ export interface FindingWords {
 export interface Messages {
   readonly language: string;
   readonly record: RecordWords;
+  readonly visit: VisitWords;
   readonly water: WaterWords;
   readonly phases: Readonly<Record<Phase, string>>;
   readonly visitKinds: Readonly<Record<VisitKind, string>>;

@@ -1,11 +1,12 @@
 import { type UnitFile, unitFile, type VisitKind } from "@tapside/records";
 import { en } from "@tapside/words";
-import { useMemo, useState } from "react";
+import { useMemo } from "react";
 import { useLocation } from "wouter";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
 import { useBook } from "../store/use-book.ts";
 import { tryWords } from "../try/words.ts";
+import { firstPathOf, proposedKind } from "../visit/proposed-kind.ts";
 import { startVisit } from "../visit/start-visit.ts";
 import { waterPageWords } from "../water/words.ts";
 import { bookWords as words } from "../words/book.ts";
@@ -26,7 +27,8 @@ export function UnitScreen({ id }: { id: string }) {
   const judged =
     file.visits.findLast((visit) => visit.readings.asFound.feedTds || visit.readings.asFound.permeateTds) ??
     last;
-  const start = (kind: VisitKind) => navigate(`/visit/${startVisit(live, id, kind)}/ask`);
+  const proposed = proposedKind(file);
+  const start = (kind: VisitKind) => navigate(`/visit/${startVisit(live, id, kind)}/${firstPathOf(kind)}`);
   return (
     <Screen
       title={[file.site.name, file.unit.name].filter(Boolean).join(", ")}
@@ -39,7 +41,11 @@ export function UnitScreen({ id }: { id: string }) {
       next={
         open
           ? { label: words.goOn, hint: words.openVisit, to: `/visit/${open.id}` }
-          : { label: words.startVisit, hint: words.annual, onPress: () => start("annual") }
+          : {
+              label: words.startVisit,
+              hint: en.visitKinds[proposed].toLowerCase(),
+              onPress: () => start(proposed),
+            }
       }
     >
       {judged ? <UnitBands file={file} visitId={judged.id} /> : <UnjudgedUnit file={file} />}
@@ -49,7 +55,11 @@ export function UnitScreen({ id }: { id: string }) {
       <Band tint press={{ to: `/unit/${id}/try` }}>
         <span className="name">{tryWords.open}</span>
       </Band>
-      {open ? null : <OtherKinds start={start} />}
+      {open ? null : (
+        <Band tint press={{ to: `/unit/${id}/start` }}>
+          <span className="name">{words.otherKind}</span>
+        </Band>
+      )}
       <Band tint press={{ to: `/site/${file.site.id}/water` }}>
         <strong>{waterPageWords.open}</strong>
         <p className="note">{waterPageWords.openHint}</p>
@@ -68,24 +78,6 @@ function UnjudgedUnit({ file }: { file: UnitFile }) {
         <p>{words.noVisit}</p>
         <p className="note">{file.point.name}</p>
       </Band>
-    </>
-  );
-}
-
-function OtherKinds({ start }: { start: (kind: VisitKind) => void }) {
-  const [choosing, setChoosing] = useState(false);
-  return (
-    <>
-      <Band tint press={{ onPress: () => setChoosing(!choosing) }}>
-        {words.otherKind} {choosing ? "▴" : "▾"}
-      </Band>
-      {choosing
-        ? (Object.keys(words.kinds) as VisitKind[]).map((kind) => (
-            <button type="button" key={kind} className="choice" onClick={() => start(kind)}>
-              {words.kinds[kind]}
-            </button>
-          ))
-        : null}
     </>
   );
 }
@@ -123,7 +115,6 @@ interface HistoryProps {
 }
 
 function History({ file, openVisit }: HistoryProps) {
-  const kinds: Readonly<Record<string, string>> = words.kinds;
   return (
     <>
       <Band tint>
@@ -136,7 +127,7 @@ function History({ file, openVisit }: HistoryProps) {
         >
           <span className="row">
             <span>{day(visit.startedAt)}</span>
-            <span className="note">{kinds[visit.kind ?? "annual"]}</span>
+            <span className="note">{en.visitKinds[visit.kind ?? "annual"]}</span>
           </span>
         </Band>
       ))}

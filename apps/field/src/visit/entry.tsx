@@ -4,6 +4,7 @@ import {
   FURTHER_SLOTS,
   type Instrument,
   type Kept,
+  type KeptVisit,
   makeReading,
   type Phase,
   SLOTS,
@@ -22,6 +23,7 @@ import { drawnReading, drawnText, unitFirst } from "./last-used.ts";
 import { Numeral } from "./numeral.tsx";
 import { photoOfReading } from "./photo.tsx";
 import { PhotoView } from "./photo-view.tsx";
+import { asksFor } from "./plans.ts";
 import { Rail } from "./rail.tsx";
 import { slotTitle } from "./step-title.ts";
 import type { OpenVisit } from "./use-visit.ts";
@@ -40,7 +42,7 @@ const LONGEST = 7;
 export function Entry({ open, phase, slot }: EntryProps) {
   const { live, visit } = open;
   const { goAfter, hint, steps } = useGoOn(open, `read:${phase}:${slot}`);
-  const go = () => goAfter(placeAfter(slot));
+  const go = () => goAfter(placeAfter(slot, open.visit));
   const kept = visit.readings[phase][slot];
   const [raw, setRaw] = useState(() => draftOf(live, visit.id, phase, slot) || kept?.raw || "");
   const instrument = instrumentFor(open, slot);
@@ -170,10 +172,10 @@ export function withKey(before: string, key: Key): string {
 }
 
 /** Where a number taken up on the side leads back to; undefined follows the order of hands. */
-export const placeAfter = (slot: SlotId): string | undefined =>
+export const placeAfter = (slot: SlotId, visit: KeptVisit): string | undefined =>
   slot === "drawnVolume"
     ? "read/asFound/tankAfterPressure"
-    : (FURTHER_SLOTS as readonly SlotId[]).includes(slot)
+    : (FURTHER_SLOTS as readonly SlotId[]).includes(slot) && !asksFor(visit, slot)
       ? "also"
       : undefined;
 

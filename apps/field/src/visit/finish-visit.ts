@@ -1,4 +1,4 @@
-import type { FieldValue, KindId, PartRole } from "@tapside/records";
+import { type FieldValue, type KindId, leavesFilling, type PartRole } from "@tapside/records";
 import type { OpenVisit } from "./use-visit.ts";
 
 interface Write {
@@ -58,6 +58,8 @@ function pointsOvertaken(open: OpenVisit, endedAt: string): Write[] {
     anew.includes(code) ||
     visit.work[code.replace(/^work:/, "")]?.state === "done" ||
     (code === "fillingNotSeen" && visit.answers.filling?.state === "seen") ||
+    (code === "noAccess" && !visit.answers.noAccess && visit.kind !== "survey") ||
+    (code === "shutDown" && visit.kind === "restart" && visit.work.restart?.state === "done") ||
     (code === "bypassed" && visit.answers.inUse !== undefined && !anew.includes("bypassed"));
   return file.openPoints
     .filter((point) => point.openedVisit !== visit.id && answered(point.code ?? ""))
@@ -82,10 +84,14 @@ function pointsLeftOpen(open: OpenVisit): Write[] {
   const exceptions = Object.entries(visit.exceptions)
     .filter(([, exception]) => exception.state !== "corrected")
     .map(([item, exception]) => point(`exception:${item}`, exception.note ?? null));
-  const filling = visit.answers.filling?.state === "seen" ? [] : [point("fillingNotSeen", null)];
+  const filling =
+    visit.answers.filling?.state === "seen" || !leavesFilling(visit) ? [] : [point("fillingNotSeen", null)];
+  const notDone = visit.answers.noAccess ? [point("noAccess", visit.answers.noAccess.note ?? null)] : [];
+  const shut =
+    visit.kind === "shutDown" && visit.work.shutDown?.state === "done" ? [point("shutDown", null)] : [];
   const bypass =
     visit.answers.bypass?.decision === "keepBypassed"
       ? [point("bypassed", visit.answers.bypass.until ?? null)]
       : [];
-  return [...left, ...exceptions, ...filling, ...bypass];
+  return [...left, ...exceptions, ...filling, ...bypass, ...notDone, ...shut];
 }

@@ -23,6 +23,10 @@ export function useGoOn(open: OpenVisit, stepId: string) {
   return { steps, next, to, hint: stepTitle(next), go, goAfter, navigate };
 }
 
+/** What the hands do next, in words. */
+export const nextForHands = (open: OpenVisit): string =>
+  stepTitle(nextStep(stepsOf(open.file, open.visit, open.assessment), ""));
+
 /** The steps as the book stands this moment: what was just written may have brought a new one. */
 function freshSteps(open: OpenVisit) {
   const { book } = open.live.snapshot();

@@ -3,10 +3,13 @@ import { en } from "@tapside/words";
 import { Link } from "wouter";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
+import { timerWords } from "../timers/words.ts";
 import { formatRange } from "./format-range.ts";
 import { useGoOn } from "./go-on.ts";
+import { kindWords } from "./kind-words.ts";
 import { Numeral } from "./numeral.tsx";
 import { photoPress } from "./photo.tsx";
+import { procedureWords } from "./procedure-words.ts";
 import { stepTitle } from "./step-title.ts";
 import type { Step } from "./steps.ts";
 import { StillToType } from "./still-to-type.tsx";
@@ -48,6 +51,20 @@ export function Overview({ open }: { open: OpenVisit }) {
         <span className="name">{words.also}</span>
         <p className="note">{words.alsoHint}</p>
       </Band>
+      <Band tint press={{ to: `${open.base}/timers` }}>
+        <span className="name">{timerWords.open}</span>
+      </Band>
+      <Band tint press={{ to: `${open.base}/advice` }}>
+        <span className="name">{procedureWords.advice}</span>
+      </Band>
+      <Band tint press={{ to: `${open.base}/times` }}>
+        <span className="name">{kindWords.timesTitle}</span>
+      </Band>
+      {open.visit.closed || open.visit.kind === "noAccess" ? null : (
+        <Band tint press={{ to: `${open.base}/noAccess` }}>
+          <span className="name">{kindWords.aborted}</span>
+        </Band>
+      )}
     </Screen>
   );
 }

@@ -1,19 +1,29 @@
 import { SLOTS } from "@tapside/records";
 import { lazy, Suspense } from "react";
 import { Route, Switch, useParams } from "wouter";
+import { TimerStrip } from "../timers/timer-strip.tsx";
+import { Timers } from "../timers/timers.tsx";
+import { Acceptance } from "./acceptance.tsx";
+import { AdviceScreen } from "./advice.tsx";
 import { Also } from "./also.tsx";
 import { Ask } from "./ask.tsx";
 import { Bypass } from "./bypass.tsx";
+import { Check } from "./check.tsx";
+import { Drips } from "./drips.tsx";
 import { Entry } from "./entry.tsx";
 import { ExpectedOfUnit, ExpectedOfVisit } from "./expected.tsx";
 import { Judgement } from "./judgement.tsx";
+import { KindScreen } from "./kind.tsx";
 import { Leave } from "./leave.tsx";
 import { Look } from "./look.tsx";
+import { NoAccess } from "./no-access.tsx";
 import { Optional } from "./optional.tsx";
 import { Overview } from "./overview.tsx";
+import type { CheckId } from "./plans.ts";
 import { PointsOfUnit, PointsOfVisit } from "./points.tsx";
 import { Sign } from "./sign.tsx";
 import { Stopwatch } from "./stopwatch.tsx";
+import { Times } from "./times.tsx";
 import { type OpenVisit, useVisit } from "./use-visit.ts";
 import { Valves } from "./valves.tsx";
 import { visitWords } from "./words.ts";
@@ -40,6 +50,18 @@ export function VisitRoutes() {
       <Route path="/visit/:id/points">{() => <Step show={(open) => <PointsOfVisit open={open} />} />}</Route>
       <Route path="/unit/:id/expected">{({ id }) => <ExpectedOfUnit id={id} key={id} />}</Route>
       <Route path="/unit/:id/points">{({ id }) => <PointsOfUnit id={id} key={id} />}</Route>
+      <Route path="/unit/:id/start">{({ id }) => <KindScreen id={id} key={id} />}</Route>
+      <Route path="/visit/:id/check/:check">
+        {() => (
+          <Step show={(open, { check }) => <Check open={open} check={check as CheckId} key={check} />} />
+        )}
+      </Route>
+      <Route path="/visit/:id/drips">{() => <Step show={(open) => <Drips open={open} />} />}</Route>
+      <Route path="/visit/:id/acceptance">{() => <Step show={(open) => <Acceptance open={open} />} />}</Route>
+      <Route path="/visit/:id/noAccess">{() => <Step show={(open) => <NoAccess open={open} />} />}</Route>
+      <Route path="/visit/:id/timers">{() => <Step show={(open) => <Timers open={open} />} />}</Route>
+      <Route path="/visit/:id/advice">{() => <Step show={(open) => <AdviceScreen open={open} />} />}</Route>
+      <Route path="/visit/:id/times">{() => <Step show={(open) => <Times open={open} />} />}</Route>
       <Route path="/visit/:id/optional">{() => <Step show={(open) => <Optional open={open} />} />}</Route>
       <Route path="/visit/:id/judgement">{() => <Step show={(open) => <Judgement open={open} />} />}</Route>
       <Route path="/visit/:id/work/:task">
@@ -98,7 +120,13 @@ function Step({
 }) {
   const params = useParams();
   const open = useVisit(params.id ?? "");
-  return open ? show(open, params) : <p className="band">{visitWords.noSuchVisit}</p>;
+  if (!open) return <p className="band">{visitWords.noSuchVisit}</p>;
+  return (
+    <>
+      <TimerStrip open={open} />
+      {show(open, params)}
+    </>
+  );
 }
 
 function Reading() {

@@ -1,6 +1,8 @@
 import type { Assessment } from "@tapside/assessment";
-import type { KeptVisit, Phase, PortId, SlotId, UnitFile, VisitKind } from "@tapside/records";
+import type { KeptVisit, Phase, PortId, SlotId, UnitFile } from "@tapside/records";
 import { SLOTS } from "@tapside/records";
+
+import { PLANS, type PlanItem } from "./plans.ts";
 
 /** One thing the visit asks of the hands: where it is done, and whether it is. */
 export interface Step {
@@ -11,97 +13,6 @@ export interface Step {
   /** A number is read: gets a tick of its own. */
   readonly reading?: { readonly phase: Phase; readonly slot: SlotId };
 }
-
-type PlanItem =
-  | {
-      readonly kind: "once";
-      readonly id: "ask" | "look" | "judgement" | "work" | "valves" | "sign" | "leave" | "record";
-    }
-  | {
-      readonly kind: "read";
-      readonly phase: Phase;
-      readonly slots: readonly SlotId[];
-      readonly afterWork?: boolean;
-    };
-
-const once = (id: Extract<PlanItem, { kind: "once" }>["id"]): PlanItem => ({ kind: "once", id });
-
-const ending = [once("valves"), once("sign"), once("leave"), once("record")];
-
-const throughTheMembrane: readonly SlotId[] = ["permeateFlow", "drainFlow", "permeateTds"];
-
-const asLeft: PlanItem = {
-  kind: "read",
-  phase: "asLeft",
-  slots: ["afterFilterPressure", ...throughTheMembrane],
-  afterWork: true,
-};
-
-/** The order of hands for each kind of visit. Later kinds are added here and nowhere else. */
-const PLANS: Readonly<Record<VisitKind, readonly PlanItem[]>> = {
-  annual: [
-    once("ask"),
-    once("look"),
-    { kind: "read", phase: "asFound", slots: ["deliveredTds", "tankFullPressure", "waterMeter"] },
-    {
-      kind: "read",
-      phase: "asFound",
-      slots: ["feedTds", "feedTemperature", "chlorineBefore", "chlorineAfter"],
-    },
-    { kind: "read", phase: "asFound", slots: ["tankAfterPressure"] },
-    { kind: "read", phase: "asFound", slots: ["beforeFilterPressure", "afterFilterPressure"] },
-    { kind: "read", phase: "asFound", slots: throughTheMembrane },
-    once("judgement"),
-    once("work"),
-    asLeft,
-    ...ending,
-  ],
-  filterOnly: [
-    once("ask"),
-    { kind: "read", phase: "asFound", slots: ["feedTds", "deliveredTds", "waterMeter"] },
-    once("work"),
-    { kind: "read", phase: "asLeft", slots: ["afterFilterPressure"], afterWork: true },
-    ...ending,
-  ],
-  callOut: [
-    once("ask"),
-    once("look"),
-    { kind: "read", phase: "asFound", slots: ["deliveredTds", "tankFullPressure", "waterMeter"] },
-    {
-      kind: "read",
-      phase: "asFound",
-      slots: ["feedTds", "feedTemperature", "chlorineBefore", "chlorineAfter"],
-    },
-    {
-      kind: "read",
-      phase: "asFound",
-      slots: ["staticPressure", "beforeFilterPressure", "afterFilterPressure"],
-    },
-    { kind: "read", phase: "asFound", slots: throughTheMembrane },
-    once("judgement"),
-    once("work"),
-    asLeft,
-    ...ending,
-  ],
-  commissioning: [
-    once("ask"),
-    once("look"),
-    {
-      kind: "read",
-      phase: "asFound",
-      slots: ["feedTds", "feedTemperature", "hardness", "chlorineBefore", "chlorineAfter"],
-    },
-    { kind: "read", phase: "asFound", slots: ["staticPressure", "airCharge", "waterMeter"] },
-    {
-      kind: "read",
-      phase: "asFound",
-      slots: ["beforeFilterPressure", "afterFilterPressure", ...throughTheMembrane],
-    },
-    once("judgement"),
-    once("work"),
-    ...ending,
-  ],
-};
 
 /** Whether the unit has the port where this slot is read. */
 function hasPort(file: UnitFile, slot: SlotId): boolean {
@@ -117,12 +28,15 @@ function isOptional(visit: KeptVisit): boolean {
   return feed?.value != null && feed.unit === "ppm" && feed.value <= OPTIONAL_AT_PPM;
 }
 
-/** All steps of a visit in the order of hands. Any of them can be taken at any time. */
+/** All steps of a visit in the order of hands. Any of them can be taken at any time; a visit broken off keeps what was done. */
 export function stepsOf(file: UnitFile, visit: KeptVisit, assessment: Assessment): readonly Step[] {
   const planned = PLANS[visit.kind ?? "annual"].flatMap((item) =>
     item.kind === "read" ? readingSteps(item, file, visit) : onceSteps(item.id, file, visit, assessment),
   );
-  return withReadBeside(planned, visit);
+  const steps = withReadBeside(planned, visit);
+  if (!visit.answers.noAccess || visit.kind === "noAccess") return steps;
+  const broken: Step = { id: "noAccess", path: "noAccess", done: true };
+  return [...steps.filter((step) => step.done && step.id !== "record"), broken, ...steps.slice(-1)];
 }
 
 /** What was read without being asked for stands before the first reading of its phase, so that the order of hands goes on after it. */
@@ -172,6 +86,14 @@ const optionalStep = (visit: KeptVisit): Step => ({
 function onceSteps(id: string, file: UnitFile, visit: KeptVisit, assessment: Assessment): Step[] {
   const { answers } = visit;
   switch (id) {
+    case "complaint":
+    case "premises":
+    case "shown":
+      return [{ id, path: `check/${id}`, done: answers[id] !== undefined }];
+    case "drips":
+    case "acceptance":
+    case "noAccess":
+      return [{ id, path: id, done: answers[id] !== undefined }];
     case "ask": {
       const ask: Step = { id, path: "ask", done: answers.inUse !== undefined };
       const points = pointsSteps(file, visit);
@@ -197,7 +119,7 @@ function onceSteps(id: string, file: UnitFile, visit: KeptVisit, assessment: Ass
     case "record":
       return [{ id, path: "record", done: visit.closed === true }];
     default:
-      return [{ id, path: id, done: Object.keys(visit.work).length > 0 }];
+      return [{ id, path: id, done: isJudged(visit) }];
   }
 }
 
@@ -210,6 +132,10 @@ function pointsSteps(file: UnitFile, visit: KeptVisit): Step[] {
   if (open!.length === 0 && !here) return [];
   return [{ id: "points", path: "points", done: open!.every((one) => one.keptVisit === visit.id) }];
 }
+
+/** The judgement was gone on from: work was answered, or, where the work comes first, what follows it. */
+const isJudged = (visit: KeptVisit): boolean =>
+  visit.kind === "commissioning" ? visit.answers.drips !== undefined : Object.keys(visit.work).length > 0;
 
 /** Proposed work, and work already answered that is no longer proposed once it is done. */
 function workSteps(visit: KeptVisit, assessment: Assessment): Step[] {

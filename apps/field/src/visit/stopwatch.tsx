@@ -31,7 +31,7 @@ const SILENT: readonly SlotId[] = ["drainFlowFeedClosed", "drainFlowTankFull"];
 export function Stopwatch({ open, phase, slot }: StopwatchProps) {
   const { live, visit } = open;
   const { goAfter, hint, steps } = useGoOn(open, `read:${phase}:${slot}`);
-  const go = () => goAfter(placeAfter(slot));
+  const go = () => goAfter(placeAfter(slot, open.visit));
   const draft = draftOf(live, visit.id, phase, slot);
   const [startedMs, stoppedMs] = draft.split(" ").map(Number);
   const kept = visit.readings[phase][slot];

@@ -6,7 +6,7 @@ interface TextEntryProps {
   readonly label: string;
   readonly value: string;
   readonly onChange: (text: string) => void;
-  readonly type?: "text" | "date";
+  readonly type?: "text" | "date" | "time";
 }
 
 /** Words typed on the phone's own keyboard: label above, value below, the whole band the target. */

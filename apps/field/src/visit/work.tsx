@@ -1,20 +1,28 @@
+import { procedureOf } from "@tapside/procedures";
 import { en } from "@tapside/words";
 import { useState } from "react";
-import { useLocation } from "wouter";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
 import { undoPress, useGoOn } from "./go-on.ts";
 import { photoPress } from "./photo.tsx";
+import { ProcedureScreen } from "./procedure.tsx";
 import { taskTitle } from "./step-title.ts";
 import { TextEntry } from "./text-entry.tsx";
 import type { OpenVisit } from "./use-visit.ts";
 import { VisitTicks } from "./visit-ticks.tsx";
 import { visitWords as words } from "./words.ts";
 
-/** One piece of work, its cautions standing where the hand is. */
+/** One piece of work: its procedure step by step where there is one, else its cautions. */
 export function WorkScreen({ open, task }: { open: OpenVisit; task: string }) {
+  return procedureOf(task).length > 0 ? (
+    <ProcedureScreen open={open} task={task} />
+  ) : (
+    <PlainWork open={open} task={task} />
+  );
+}
+
+function PlainWork({ open, task }: { open: OpenVisit; task: string }) {
   const { go, hint, steps } = useGoOn(open, `work:${task}`);
-  const [, navigate] = useLocation();
   const proposed = open.assessment.tasks.find((one) => one.id === task);
   const given = open.visit.work[task];
   const [lot, setLot] = useState(given?.lot ?? "");
@@ -25,8 +33,7 @@ export function WorkScreen({ open, task }: { open: OpenVisit; task: string }) {
         ? { ...(lot.trim() && { lot: lot.trim() }) }
         : { ...(reason.trim() && { reason: reason.trim() }) };
     open.write({ [`work:${task}`]: { state, ...text, ...(proposed?.part && { part: proposed.part }) } });
-    if (task === "setAirCharge" && state === "done") navigate(`${open.base}/read/asLeft/airCharge`);
-    else go();
+    go();
   };
   return (
     <Screen

@@ -73,7 +73,6 @@ export const bookWords = {
   goOn: "Go on",
   openVisit: "the visit is open",
   annual: "annual",
-  kinds: { annual: "Annual", filterOnly: "Filter only", callOut: "Call-out", commissioning: "Commissioning" },
   edit: "Edit",
   history: "Visits",
   tap: "Tap",

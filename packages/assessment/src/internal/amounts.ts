@@ -21,7 +21,8 @@ type Kind =
   | "hardness"
   | "dissolved"
   | "pH"
-  | "meter";
+  | "meter"
+  | "length";
 
 /** What each slot is inside: its kind, coherent unit, and the accuracy assumed when no instrument is named. */
 const KINDS: Readonly<
@@ -45,6 +46,7 @@ const KINDS: Readonly<
   dissolved: { unit: "mg/L", usualUnit: "mg/L", usual: { percentOfReading: 10, resolution: 1 } },
   pH: { unit: "pH", usualUnit: "pH", usual: { percentOfFullScale: 1, fullScale: 14, resolution: 0.1 } },
   meter: { unit: "m³", usualUnit: "m³", usual: { percentOfReading: 0, resolution: 0.01 } },
+  length: { unit: "mm", usualUnit: "mm", usual: { resolution: 5 } },
 };
 
 const SLOT_KIND: Readonly<Record<SlotId, Kind>> = {
@@ -84,6 +86,11 @@ const SLOT_KIND: Readonly<Record<SlotId, Kind>> = {
   feedChloride: "dissolved",
   feedSilica: "dissolved",
   feedPh: "pH",
+  chloramine: "chlorine",
+  peakPressure: "pressure",
+  nightPressure: "pressure",
+  drainGap: "length",
+  drainHeight: "length",
 };
 
 /** The readings of one phase, with the instruments that took them. */

@@ -18,3 +18,11 @@ export const isExceptionValue = (value: FieldValue): boolean =>
 export const isWorkValue = (value: FieldValue): boolean => isBag(value) && typeof value.state === "string";
 
 export const isPhotoValue = (value: FieldValue): boolean => isBag(value) && typeof value.for === "string";
+
+export const isStepValue = (value: FieldValue): boolean => isBag(value) && typeof value.at === "string";
+
+export const isTimerValue = (value: FieldValue): boolean =>
+  isBag(value) &&
+  typeof value.what === "string" &&
+  typeof value.startedMs === "number" &&
+  typeof value.durationMs === "number";

@@ -22,11 +22,13 @@ import { question } from "./questions.ts";
 import { record } from "./record.ts";
 import { refusal } from "./refusals.ts";
 import { caution, taskTitle, taskWhy } from "./tasks.ts";
+import { visit } from "./visit.ts";
 import { water } from "./water.ts";
 
 export const en: Messages = {
   language: "en",
   record,
+  visit,
   water,
   phases,
   visitKinds,

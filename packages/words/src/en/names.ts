@@ -6,7 +6,14 @@ export const visitKinds: Messages["visitKinds"] = {
   annual: "Annual visit",
   filterOnly: "Filters only",
   callOut: "Call-out",
+  quality: "Taste or quality complaint",
   commissioning: "Commissioning",
+  survey: "Survey before an installation",
+  returnVisit: "Return visit",
+  shutDown: "Shut-down of a season",
+  restart: "Restart of a season",
+  removal: "Removal",
+  noAccess: "No access",
 };
 
 export const slots: Messages["slots"] = {
@@ -46,6 +53,11 @@ export const slots: Messages["slots"] = {
   feedChloride: "Feed chloride",
   feedSilica: "Feed silica",
   feedPh: "Feed pH",
+  chloramine: "Chloramine in feed",
+  peakPressure: "Pressure at the peak",
+  nightPressure: "Pressure at night",
+  drainGap: "Drain air gap",
+  drainHeight: "Drain height",
 };
 
 export const ports: Messages["ports"] = {

@@ -18,6 +18,9 @@ export const inspection: Messages["inspection"] = {
 const CODES: Readonly<Record<string, string>> = {
   fillingNotSeen: "Filling and shut-off not seen",
   bypassed: "Unit bypassed",
+  noAccess: "Visit not done",
+  advice: "Advice",
+  shutDown: "Unit shut down: restart before use",
 };
 
 /** A point left open, in words; what was written beside it follows. */

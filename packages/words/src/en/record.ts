@@ -1,6 +1,7 @@
 import type { Assumption } from "@tapside/assessment";
 import { plainNumber } from "../plain-number.ts";
 import type { RecordWords } from "../record-words.ts";
+import { visit } from "./visit.ts";
 
 const joined = (parts: readonly string[], by = ", ") => parts.filter(Boolean).join(by);
 
@@ -124,10 +125,10 @@ export const record: RecordWords = {
   valve: (valve, state, seal) => joined([`${valve} ${state}`, seal && `seal ${seal}`]),
   appliancesFill: (seen) => (seen ? "appliances seen filling" : "appliances not seen filling"),
   lot: (lot) => (lot ? `lot ${lot}` : "lot not written down"),
-  bypass: ({ name, role, decision, until, seal }) =>
+  bypass: ({ name, role, authority, decision, until, seal, noSeal }) =>
     joined([
-      `Bypass: asked ${name}, ${role}; ${decision === "putInUse" ? "put back in use" : `stays bypassed until ${until ?? "no end date given"}`}`,
-      seal ? `seal ${seal}` : "",
+      `Bypass: asked ${joined([name, role])}${authority ? ` (may allow it as ${visit.authorities[authority] ?? authority})` : ""}; ${decision === "putInUse" ? "put back in use" : `stays bypassed until ${until ?? "no end date given"}`}`,
+      seal ? `seal ${seal}` : noSeal ? "no seal fitted" : "",
     ]),
   roOptional: ({ name, role, decision }) =>
     `RO optional at this feed: asked ${name}, ${role}; ${OPTIONAL[decision]}`,

@@ -9,6 +9,16 @@ const TEXTS: Readonly<Record<string, Said>> = {
   ...refusedTables,
   ...refusedLists,
   "nothing-typed": "Type a number.",
+  "dose-needs": "A dose needs the chlorine wanted, the litres and the strength, each above zero.",
+  "dose-too-strong": ({ mostMgPerL }) =>
+    `More than ${mostMgPerL} mg/L is no sanitising dose: a slip of the decimal sign?`,
+  "product-too-weak": "The product is weaker than what is wanted.",
+  "heater-needs-power": "Type the heater's power in kW.",
+  "carbon-needs-rating": "The carbon's rated litres and the chlorine they are rated at are needed.",
+  "carbon-needs-chlorine": "Without chlorine in the feed its litres cannot be told.",
+  "carbon-needs-litres": "Litres of carbon and of permeate a day must be above zero.",
+  "below-scald-table": "Below 49 °C no time is printed. That does not say it is safe.",
+  "scale-needs-amounts": "Hardness, litres and days cannot be below zero.",
   "two-decimal-marks": "Only one comma or point; leave out the mark for thousands.",
   "not-a-number": ({ text, name, input }) =>
     text === undefined

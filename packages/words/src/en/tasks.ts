@@ -10,6 +10,10 @@ const TITLES: Readonly<Record<string, string>> = {
   rinseCarbon: "Rinse the carbon to drain",
   discardTank: "Discard two tanks of water",
   findBackflow: "Look for water leaking back",
+  rinsePreservative: "Rinse out the preservative",
+  shutDown: "Shut the unit down",
+  restart: "Restart after standstill",
+  remove: "Take the unit out",
 };
 
 export const taskTitle: Messages["taskTitle"] = (id) => {
@@ -22,6 +26,7 @@ export const taskWhy: Messages["taskWhy"] = (task, sign = ".") => {
   const { detail = {} } = task;
   if (task.why === "dueByDate") return detail.byDate ? `due by date: ${detail.byDate}` : "due by date";
   if (task.why === "dueByLitres") return "due by litres";
+  if (task.why === "kindOfVisit") return "what this visit is for";
   if (task.why === "openPoint") return "left open at an earlier visit";
   if (task.id === "setAirCharge" && typeof detail.set === "number")
     return `to ${plainNumber(detail.set, sign)}${typeof detail.usableAtBest === "number" ? `: ${detail.usableAtBest.toFixed(0)} L usable` : ""}`;
@@ -49,6 +54,13 @@ const CAUTIONS: Readonly<Record<string, string>> = {
     "Element and carbon out first: bleach destroys the membrane, carbon eats the bleach.",
   ventilate: "Air the room; gloves and goggles.",
   rinseToZero: "Rinse until a strip reads zero before anyone drinks or cooks.",
+  stagnantWater:
+    "Water that stood can hold Legionella, mould, lead and copper: run it off without spray, drink none of it.",
+  deadLegs: "No dead legs: cap at the branch. Work on the building's pipes is for licensed people.",
+  unscentedOnly: "Unscented bleach only, as its label allows for drinking-water systems.",
+  slowOn: "Feed on slowly: water hammer and trapped air break housings. Look for drips while it fills.",
+  disposal: "Used carbon and elements: ordinary waste unless they held arsenic or radium; ask the authority.",
+  noUse: "Nobody uses this water until it is released: hang the sign, say it aloud.",
   hotSurfaces: "Hot surfaces and steam at the appliances: let them cool.",
 };
 

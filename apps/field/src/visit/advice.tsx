@@ -1,0 +1,81 @@
+import { en } from "@tapside/words";
+import { useState } from "react";
+import { Band } from "../look/band.tsx";
+import { Screen } from "../look/screen.tsx";
+import { undoPress, useGoOn } from "./go-on.ts";
+import { photoPress } from "./photo.tsx";
+import { procedureWords as words } from "./procedure-words.ts";
+import { TextEntry } from "./text-entry.tsx";
+import type { OpenVisit } from "./use-visit.ts";
+import { visitWords } from "./words.ts";
+
+type Decision = "accepted" | "refused" | "undecided";
+const DECISIONS: readonly Decision[] = ["accepted", "refused", "undecided"];
+
+/** Advice: to whom, what they decided, until when. It stays open until it is done; a refusal is kept for good. */
+export function AdviceScreen({ open }: { open: OpenVisit }) {
+  const { to, hint } = useGoOn(open, "");
+  const { site, unit } = open.file;
+  const [text, setText] = useState("");
+  const [name, setName] = useState(site.askName ?? "");
+  const [role, setRole] = useState(site.askRole ?? "");
+  const [until, setUntil] = useState("");
+  const [said, setSaid] = useState("");
+  const [problem, setProblem] = useState("");
+  const keep = (decision: Decision) => {
+    if (!text.trim()) return setProblem(words.needAdvice);
+    if (!name.trim()) return setProblem(words.needPerson);
+    const today = new Date().toISOString().slice(0, 10);
+    const refusal = {
+      refusedBy: name.trim(),
+      refusedRole: role.trim(),
+      refusedOn: today,
+      refusedVisit: open.visit.id,
+      ...(said.trim() && { refusedWords: said.trim() }),
+    };
+    void open.live.write("openPoint", `${open.visit.id}:advice:${open.live.newId()}`, {
+      unit: unit.id,
+      openedVisit: open.visit.id,
+      code: "advice",
+      detail: text.trim(),
+      owner: [name.trim(), role.trim()].filter(Boolean).join(", "),
+      ...(until && { due: until }),
+      ...(decision === "refused" ? refusal : { agreed: decision }),
+    });
+    setText("");
+    setSaid("");
+    setUntil("");
+    setProblem("");
+  };
+  const given = [...open.file.openPoints, ...open.file.settledPoints].filter(
+    (point) => point.code === "advice" && point.openedVisit === open.visit.id,
+  );
+  return (
+    <Screen
+      title={words.advice}
+      subtitle={words.adviceHint}
+      back={undoPress(open)}
+      middle={photoPress(open, "advice")}
+      next={{ label: visitWords.next, hint, to }}
+    >
+      <TextEntry label={words.adviceText} value={text} onChange={setText} />
+      <TextEntry label={words.toWhom} value={name} onChange={setName} />
+      <TextEntry label={visitWords.role} value={role} onChange={setRole} />
+      <TextEntry label={words.adviceUntil} value={until} onChange={setUntil} type="date" />
+      <TextEntry label={words.theirWords} value={said} onChange={setSaid} />
+      <p className="band" role="status">
+        {problem ? <span className="problem">{problem}</span> : null}
+      </p>
+      {DECISIONS.map((decision) => (
+        <button type="button" key={decision} className="choice plain" onClick={() => keep(decision)}>
+          {words[decision]}
+        </button>
+      ))}
+      {given.map((point) => (
+        <Band key={point.id} tint>
+          {en.visit.advice(point)}
+        </Band>
+      ))}
+    </Screen>
+  );
+}

@@ -1,0 +1,40 @@
+import { unitFile, type VisitKind } from "@tapside/records";
+import { en } from "@tapside/words";
+import { useLocation } from "wouter";
+import { Screen } from "../look/screen.tsx";
+import { useBook } from "../store/use-book.ts";
+import { kindWords as words } from "./kind-words.ts";
+import { firstPathOf, proposedKind } from "./proposed-kind.ts";
+import { startVisit } from "./start-visit.ts";
+import { visitWords } from "./words.ts";
+
+/** What kind of visit it is: one screen, one tap. */
+export function KindScreen({ id }: { id: string }) {
+  const { live, snapshot } = useBook();
+  const [, navigate] = useLocation();
+  const file = unitFile(snapshot.book, id);
+  if (!file) return <p className="band">{visitWords.noSuchVisit}</p>;
+  const start = (kind: VisitKind) => navigate(`/visit/${startVisit(live, id, kind)}/${firstPathOf(kind)}`);
+  const proposed = proposedKind(file);
+  return (
+    <Screen
+      title={words.title}
+      subtitle={[file.site.name, file.unit.name].filter(Boolean).join(", ")}
+      back={{ label: visitWords.back, to: `/unit/${id}` }}
+      next={{
+        label: en.visitKinds[proposed],
+        hint: words.hints[proposed],
+        onPress: () => start(proposed),
+      }}
+    >
+      {(Object.keys(words.hints) as VisitKind[]).map((kind) => (
+        <button type="button" key={kind} className="choice plain" onClick={() => start(kind)}>
+          <span>
+            {en.visitKinds[kind]}
+            <span className="note">{words.hints[kind]}</span>
+          </span>
+        </button>
+      ))}
+    </Screen>
+  );
+}
