@@ -107,7 +107,8 @@ describe("sanitising, step by step", () => {
     await page.getByLabel("Minutes worked").fill("75");
     await phone.checkAccess("times");
     await shoot(phone, "times");
-    await phone.tap(/^Next/);
+    await done();
+    await page.waitForURL((url) => !url.hash.endsWith("/times"));
     await page.goto(`${visit}/record`);
     const downloaded = page.waitForEvent("download");
     await phone.tap(/^Issue record/);

@@ -16,6 +16,7 @@ const FIGURES = [
 
 async function toWater(phone: Phone) {
   await phone.tap(/^Open the demo book/);
+  await phone.page.getByLabel("Search").fill("Heron Mere secondary");
   await phone.page
     .getByRole("link", { name: /^Heron Mere secondary/ })
     .first()
