@@ -15,7 +15,7 @@ module.exports = {
     standsOn("assessment", ["quantities", "water", "reverse-osmosis", "records"]),
     standsOn("diagnosis", ["quantities", "water", "reverse-osmosis", "records"]),
     standsOn("pictures", ["quantities"]),
-    standsOn("words", ["quantities", "records", "assessment"]),
+    standsOn("words", ["quantities", "records", "assessment", "diagnosis"]),
     standsOn("procedures", ["quantities", "water", "records"]),
     standsOn("book", ["quantities", "records", "assessment"]),
     standsOn("report", ["quantities", "records", "assessment", "pictures", "words", "book", "procedures"]),

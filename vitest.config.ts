@@ -18,7 +18,7 @@ export default defineConfig({
           include: ["apps/field/journeys/**/*.journey.ts"],
           environment: "node",
           fileParallelism: false,
-          testTimeout: 300_000,
+          testTimeout: 120_000,
           hookTimeout: 60_000,
           globalSetup: ["apps/field/journeys/serve.ts"],
         },

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { openUnit } from "./open-unit.ts";
 import { closeBrowser, openBrowser, type Phone, pickUpPhone } from "./phone.ts";
 import { shoot } from "./shoot.ts";
 
@@ -31,10 +32,7 @@ describe("from a trouble to its cause, offline", () => {
     const { page } = phone;
     await phone.offline();
     await phone.tap(/^Open the demo book/);
-    await page
-      .getByRole("link", { name: /^Sallow Lane/ })
-      .first()
-      .click();
+    await openUnit(phone, "Sallow Lane");
     await phone.tap(/^Start visit/);
     await page.waitForURL(/visit/);
     const visit = /\/visit\/[^/]+/.exec(here(phone))?.[0] ?? "";
@@ -81,6 +79,12 @@ describe("from a trouble to its cause, offline", () => {
     await shoot(phone, `cause-plan${suffix}`);
     await phone.tap(/^It is put right/);
     await page.getByText(/Odds now from what was measured again/).waitFor();
+    await phone.tap(/^Pressure after the filters/);
+    await page.locator("main button.band").first().click();
+    await phone.number("57");
+    await heading(phone, "Find the cause");
+    await page.locator(".odds-rail").first().waitFor({ timeout: 30_000 });
+    expect(await first.textContent()).not.toContain("Pre-filter clogged");
     await shoot(phone, `cause-after${suffix}`);
     expect(await page.locator("main").innerHTML()).not.toMatch(/NaN|undefined|Infinity/);
     expect(phone.errors.filter((error) => !error.includes("ERR_INTERNET_DISCONNECTED"))).toEqual([]);

@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { closeBrowser, openBrowser, type Phone, pickUpPhone } from "./phone.ts";
+import { openUnit } from "./open-unit.ts";
+import { closeBrowser, openBrowser, pickUpPhone } from "./phone.ts";
 import { shoot } from "./shoot.ts";
 
 describe("the demo book, offline", () => {
@@ -95,12 +96,3 @@ describe("the demo book, offline", () => {
     await phone.close();
   });
 });
-
-/** A long book is searched, not scrolled. */
-async function openUnit({ page }: Phone, name: string) {
-  await page.getByRole("searchbox").fill(name);
-  await page
-    .getByRole("link", { name: new RegExp(`^${name}`) })
-    .first()
-    .click();
-}

@@ -1,9 +1,9 @@
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { seededRandom } from "@tapside/diagnosis";
 import type { Page } from "playwright";
 import { expect, inject, it } from "vitest";
-import { seededRandom } from "./chance.ts";
 import { type OwnBrowser, startBrowser } from "./own-browser.ts";
 import { bookInFile, bookOnDisk, exportedText } from "./read-book.ts";
 import { smallBook, takeIn } from "./small-book.ts";

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { openUnit } from "./open-unit.ts";
 import { closeBrowser, openBrowser, pickUpPhone } from "./phone.ts";
 import { shoot } from "./shoot.ts";
 
@@ -16,10 +17,7 @@ describe("trying a change on a unit, offline", () => {
     const suffix = look.dark ? "-dark" : "";
     await phone.offline();
     await phone.tap(/^Open the demo book/);
-    await phone.page
-      .getByRole("link", { name: /^Sallow Lane/ })
-      .first()
-      .click();
+    await openUnit(phone, "Sallow Lane");
     await phone.tap("Try a change");
     await phone.page.getByRole("heading", { level: 1, name: "Try a change" }).waitFor();
     await phone.checkAccess("try");

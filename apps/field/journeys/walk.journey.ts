@@ -1,5 +1,5 @@
+import { seededRandom } from "@tapside/diagnosis";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { seededRandom } from "./chance.ts";
 import { toFirstNumber } from "./on-screen.ts";
 import { closeBrowser, openBrowser, type Phone, pickUpPhone } from "./phone.ts";
 import { changesInFile, exportedText, rawOf } from "./read-book.ts";

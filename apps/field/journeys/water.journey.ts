@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { openUnit } from "./open-unit.ts";
 import { closeBrowser, openBrowser, type Phone, pickUpPhone } from "./phone.ts";
 import { shoot } from "./shoot.ts";
 
@@ -16,11 +17,7 @@ const FIGURES = [
 
 async function toWater(phone: Phone) {
   await phone.tap(/^Open the demo book/);
-  await phone.page.getByLabel("Search").fill("Heron Mere secondary");
-  await phone.page
-    .getByRole("link", { name: /^Heron Mere secondary/ })
-    .first()
-    .click();
+  await openUnit(phone, "Heron Mere secondary");
   await phone.tap(/^Water here/);
   await phone.page.getByRole("heading", { level: 1, name: "Water here" }).waitFor();
 }

@@ -4,6 +4,7 @@ import { COMPLAINTS, type Complaint } from "./causes.ts";
 import type { Scene, Usual } from "./scene.ts";
 import { signValue } from "./sign-value.ts";
 import { type Readings, SIGN_IDS, SIGNS, type SignId } from "./signs.ts";
+import { SLOT_OF_SIGN } from "./slot-of-sign.ts";
 import { TEST_IDS, type TestId } from "./test-catalogue.ts";
 import { unitOfFile } from "./unit-of-file.ts";
 
@@ -12,39 +13,17 @@ export interface FileCase {
   readonly readings: Readings;
 }
 
-/** Which slot of the visit shows which sign. */
-const SIGN_OF: Readonly<Partial<Record<SlotId, SignId>>> = {
-  feedTds: "feedTds",
-  feedTemperature: "temperature",
-  chlorineBefore: "chlorineBefore",
-  chlorineAfter: "chlorineAfter",
-  staticPressure: "staticPressure",
-  beforeFilterPressure: "beforeFilterPressure",
-  afterFilterPressure: "afterFilterPressure",
-  permeateFlow: "permeateFlow",
-  drainFlow: "drainFlow",
-  permeateTds: "permeateTds",
-  deliveredTds: "deliveredTds",
-  tankFullPressure: "tankFullPressure",
-  airCharge: "airCharge",
-  hardness: "hardness",
-  firstDrawTds: "firstDrawTds",
-  drainFlowFeedClosed: "drainFeedClosedFlow",
-  drainFlowTankFull: "drainTankFullFlow",
-  deliveredFlow: "outletFlow",
-};
-
 /** Signs of one phase of a visit, with the gas in the tank from what was drawn, and what was noted while finding the cause. */
 export function signsOf(visit: KeptVisit, phase: Phase, atmosphericKPa: number): Readings {
   const slots = visit.readings[phase];
   const signs: Partial<Record<SignId, number>> = {};
-  for (const [slot, sign] of Object.entries(SIGN_OF) as [SlotId, SignId][]) {
+  for (const [sign, slot] of Object.entries(SLOT_OF_SIGN) as [SignId, SlotId][]) {
     const value = signValue(slot, slots[slot]);
     if (value !== undefined) signs[sign] = value;
   }
   const gas = gasFromBucket(slots, atmosphericKPa);
   if (gas !== undefined) signs.gasL = gas;
-  return phase === "asFound" ? { ...signs, ...notedSigns(visit) } : signs;
+  return { ...signs, ...notedSigns(visit, phase) };
 }
 
 /** Gas at the full tank from litres drawn between two pressures: V = ΔV·P₂/(P₁ − P₂), absolute. Source: Boyle's law. */
@@ -60,13 +39,14 @@ function gasFromBucket(
 }
 
 /** Field of the visit's answers that holds one sign as noted while finding the cause, in coherent units. */
-export const noteOf = (sign: SignId): string => `cause.${sign}`;
+export const noteOf = (sign: SignId, phase: Phase = "asFound"): string =>
+  phase === "asFound" ? `cause.${sign}` : `cause.${phase}.${sign}`;
 
-function notedSigns(visit: KeptVisit): Readings {
+function notedSigns(visit: KeptVisit, phase: Phase): Readings {
   const answers = visit.answers as Readonly<Record<string, unknown>>;
   return Object.fromEntries(
     SIGN_IDS.flatMap((sign) => {
-      const value = answers[noteOf(sign)];
+      const value = answers[noteOf(sign, phase)];
       return typeof value === "number" && Number.isFinite(value) ? [[sign, value]] : [];
     }),
   );

@@ -26,9 +26,11 @@ export { type RepairPlan, type RepairStep, repairPlan } from "./repair-plan.ts";
 export { type CautionId, type PartId, REPAIRS, type Repair } from "./repairs.ts";
 export { type Said, saidToOwner } from "./said-to-owner.ts";
 export type { Scene, Usual } from "./scene.ts";
+export { sceneAfterRepairs } from "./scene-after-repairs.ts";
 export { type ScorePlan, type Share, scoreAllTests, scorePairs, scorePolicies, shareOf } from "./scores.ts";
 export { type Readings, SIGN_IDS, SIGNS, type SignId, type SignKind } from "./signs.ts";
 export { type SimulatedCase, simulateCase } from "./simulate-case.ts";
+export { slotToRead } from "./slot-of-sign.ts";
 export {
   SET_UPS,
   type SetUpId,

@@ -19,9 +19,9 @@ export const mustMeasureAgain = (cause: CauseId): readonly SignId[] => [
   ...new Set(REPAIRS[cause].measureAgain.flatMap((test) => TESTS[test].signs)),
 ];
 
-/** The readings that still hold after a repair, with what was measured again. What was read before it of the unit itself is dropped. */
-export function measuredAgain(before: Readings, cause: CauseId, again: Readings): Readings {
-  const changes = REPAIRS[cause].parts.length > 0 || REPAIRS[cause].minutes > 0;
+/** The readings that still hold after repairs, with what was measured again. What was read before of the unit itself is dropped. */
+export function measuredAgain(before: Readings, repaired: readonly CauseId[], again: Readings): Readings {
+  const changes = repaired.some((cause) => REPAIRS[cause].parts.length > 0 || REPAIRS[cause].minutes > 0);
   const kept = SIGN_IDS.filter(
     (sign) => OF_THE_WATER.includes(sign) || (!changes && SIGNS[sign].kind !== "look"),
   );

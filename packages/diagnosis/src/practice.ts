@@ -11,6 +11,7 @@ import { drawPlaceFor } from "./population.ts";
 import { drawIndex, type Random, seededRandom } from "./random.ts";
 import { REPAIRS } from "./repairs.ts";
 import type { Scene } from "./scene.ts";
+import { sceneAfterRepairs } from "./scene-after-repairs.ts";
 import { type Readings, SIGNS, type SignId } from "./signs.ts";
 import { scatteredReadings } from "./simulate-case.ts";
 import { type SetUpId, TESTS, type Test, type TestId } from "./test-catalogue.ts";
@@ -92,7 +93,8 @@ export function repairInPractice(practice: Practice, cause: CauseId): Practice {
     ...practice,
     causes: practice.causes.filter((one) => one !== cause),
     sizes: practice.sizes.filter((_, i) => i !== at),
-    readings: measuredAgain(practice.readings, cause, {}),
+    scene: sceneAfterRepairs(practice.scene, [cause]),
+    readings: measuredAgain(practice.readings, [cause], {}),
     minutes: practice.minutes + minutes,
     log: [...practice.log, { kind: "repair", cause, minutes, helped: at >= 0 }],
   };

@@ -42,7 +42,7 @@ it("every repair that opens the unit says so, and every repair says what to meas
 
 it("after a repair the unit's old readings are gone, the water's stay, the new ones count", () => {
   const before = { feedTds: 300, permeateTds: 60, permeateFlow: 10, temperature: 15 };
-  const after = measuredAgain(before, "oxidisedMembrane", { permeateTds: 12 });
+  const after = measuredAgain(before, ["oxidisedMembrane"], { permeateTds: 12 });
   expect(after).toEqual({ feedTds: 300, temperature: 15, permeateTds: 12 });
   expect(mustMeasureAgain("oxidisedMembrane")).toContain("permeateTds");
 });

@@ -1,3 +1,4 @@
+export { causesEn } from "./en/causes.ts";
 export { en } from "./en/index.ts";
 export { formatFigure } from "./format-figure.ts";
 export type { DecimalSign, FindingWords, Messages } from "./messages.ts";

@@ -1,5 +1,4 @@
-import { noteOf, SIGNS, type SignId, TEST_IDS, TESTS, type Test } from "@tapside/diagnosis";
-import type { SlotId } from "@tapside/records";
+import { noteOf, SIGNS, type SignId, slotToRead, TEST_IDS, TESTS, type Test } from "@tapside/diagnosis";
 import { useState } from "react";
 import { useLocation } from "wouter";
 import { Band } from "../look/band.tsx";
@@ -8,32 +7,8 @@ import { undoPress } from "../visit/go-on.ts";
 import type { OpenVisit } from "../visit/use-visit.ts";
 import { leaveWayBack } from "../visit/way-back.ts";
 import { NoteEntry } from "./note-entry.tsx";
-import { signText } from "./sign-text.ts";
 import { answersOf, phaseNow } from "./visit-case.ts";
 import { causeWords as words } from "./words.ts";
-
-/** Signs the visit reads on screens of its own. */
-const SLOT_OF: Readonly<Partial<Record<SignId, SlotId>>> = {
-  feedTds: "feedTds",
-  temperature: "feedTemperature",
-  chlorineBefore: "chlorineBefore",
-  chlorineAfter: "chlorineAfter",
-  staticPressure: "staticPressure",
-  beforeFilterPressure: "beforeFilterPressure",
-  afterFilterPressure: "afterFilterPressure",
-  permeateFlow: "permeateFlow",
-  drainFlow: "drainFlow",
-  permeateTds: "permeateTds",
-  deliveredTds: "deliveredTds",
-  tankFullPressure: "tankFullPressure",
-  airCharge: "airCharge",
-  hardness: "hardness",
-  firstDrawTds: "firstDrawTds",
-  drainFeedClosedFlow: "drainFlowFeedClosed",
-  drainTankFullFlow: "drainFlowTankFull",
-  outletFlow: "deliveredFlow",
-  gasL: "tankAfterPressure",
-};
 
 /** One test of the search: where, what to prepare, and a place for each of its signs. */
 export default function CauseTest({ open, test }: { open: OpenVisit; test: string }) {
@@ -65,12 +40,16 @@ export default function CauseTest({ open, test }: { open: OpenVisit; test: strin
 
 function SignPlace({ open, sign, onType }: { open: OpenVisit; sign: SignId; onType: () => void }) {
   const [, navigate] = useLocation();
-  const slot = SLOT_OF[sign];
-  const noted = answersOf(open)[noteOf(sign)];
-  if (SIGNS[sign].kind === "look") return <LookKeys open={open} sign={sign} noted={noted} />;
+  const slot = slotToRead(sign);
   const phase = phaseNow(open);
+  const noted = answersOf(open)[noteOf(sign, phase)];
+  if (SIGNS[sign].kind === "look") return <LookKeys open={open} sign={sign} noted={noted} />;
   const kept = slot ? open.visit.readings[phase][slot] : undefined;
-  const text = kept ? `${kept.raw} ${kept.unit}` : typeof noted === "number" ? signText(sign, noted) : "";
+  const text = kept
+    ? `${kept.raw} ${kept.unit}`
+    : typeof noted === "number"
+      ? words.signText(sign, noted)
+      : "";
   const goToSlot = () => {
     leaveWayBack(open.base, `read:${phase}:${slot}`, "cause");
     navigate(`${open.base}/read/${phase}/${slot}`);
@@ -98,7 +77,7 @@ function LookKeys({ open, sign, noted }: { open: OpenVisit; sign: SignId; noted:
           type="button"
           key={label}
           aria-pressed={value === null ? typeof noted !== "number" : noted === value}
-          onClick={() => open.write({ [`answer:${noteOf(sign)}`]: value })}
+          onClick={() => open.write({ [`answer:${noteOf(sign, phaseNow(open))}`]: value })}
         >
           {label}
         </button>

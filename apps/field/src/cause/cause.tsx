@@ -1,4 +1,4 @@
-import { COMPLAINTS, TESTS, type Test, type TestProposal } from "@tapside/diagnosis";
+import { COMPLAINTS, TESTS, type Test, type TestId, type TestProposal } from "@tapside/diagnosis";
 import { useEffect, useState } from "react";
 import { Band } from "../look/band.tsx";
 import { type Press, Screen } from "../look/screen.tsx";
@@ -6,9 +6,8 @@ import { undoPress } from "../visit/go-on.ts";
 import type { OpenVisit } from "../visit/use-visit.ts";
 import { OddsBands } from "./odds-bands.tsx";
 import { RepairSteps } from "./repair-steps.tsx";
-import { signText } from "./sign-text.ts";
 import { useDiagnosis } from "./use-diagnosis.ts";
-import { answersOf, REPAIRED, repairedIn, visitCase } from "./visit-case.ts";
+import { answersOf, REPAIRED, repairedIn, testOwed, visitCase } from "./visit-case.ts";
 import { causeWords as words } from "./words.ts";
 import type { Diagnosis } from "./worker-asks.ts";
 
@@ -17,14 +16,19 @@ const pathOf = (open: OpenVisit, test: string) => `${open.base}/cause/${test}`;
 /** What is most likely wrong at this visit, and what to do next: a test, or a repair. For the technician only. */
 export default function CauseScreen({ open }: { open: OpenVisit }) {
   const found = visitCase(open);
-  const { diagnosis, unexplained } = useDiagnosis(found.kind === "known" ? found.value : undefined);
+  const {
+    diagnosis: latest,
+    isFresh,
+    unexplained,
+  } = useDiagnosis(found.kind === "known" ? found.value : undefined);
+  const diagnosis = isFresh ? latest : undefined;
   const [shown, setShown] = useState<"tests" | "plan">();
   useEffect(() => {
     window.scrollTo(0, 0);
   }, []);
   const repaired = repairedIn(open);
-  const keepRepaired = (cause: string | null) => {
-    open.write({ [REPAIRED]: cause });
+  const keepRepaired = (causes: readonly string[]) => {
+    open.write({ [REPAIRED]: causes.length > 0 ? causes : null });
     setShown(undefined);
     window.scrollTo(0, 0);
   };
@@ -42,9 +46,9 @@ export default function CauseScreen({ open }: { open: OpenVisit }) {
     >
       {found.kind === "known" ? null : <Band tint>{words.noUnit}</Band>}
       {found.kind === "known" && !diagnosis ? <Band tint>{words.thinking}</Band> : null}
-      {repaired ? (
-        <Band fixed press={{ onPress: () => keepRepaired(null) }}>
-          <strong>{words.repaired(words.causes[repaired])}</strong>
+      {repaired.length > 0 ? (
+        <Band fixed press={{ onPress: () => keepRepaired(repaired.slice(0, -1)) }}>
+          <strong>{words.repaired(repaired.map((cause) => words.causes[cause]).join(", "))}</strong>
           <p className="note">{words.takeBack}</p>
         </Band>
       ) : null}
@@ -67,7 +71,10 @@ export default function CauseScreen({ open }: { open: OpenVisit }) {
             </Band>
           ) : null}
           {shown === "plan" ? (
-            <RepairSteps steps={diagnosis.plan.steps} onDone={(step) => keepRepaired(step.cause)} />
+            <RepairSteps
+              steps={diagnosis.plan.steps}
+              onDone={(step) => keepRepaired([...repaired, step.cause])}
+            />
           ) : null}
           <Band press={{ onPress: () => setShown(shown === "tests" ? undefined : "tests") }}>
             <span className="row">
@@ -87,16 +94,11 @@ export default function CauseScreen({ open }: { open: OpenVisit }) {
 
 function nextPress(open: OpenVisit, diagnosis: Diagnosis | undefined, onPlan: () => void): Press {
   const judgement = { label: words.toJudgement, to: `${open.base}/judgement`, quiet: true };
+  const owed = testOwed(open);
+  if (owed) return testPress(open, owed, TESTS[owed].minutes);
   if (!diagnosis) return judgement;
   const { step } = diagnosis;
-  if (step.kind === "test") {
-    const { test, minutes } = step.proposal;
-    return {
-      label: words.tests[test],
-      hint: words.at(words.minutes(minutes), words.ports[test]),
-      to: pathOf(open, test),
-    };
-  }
+  if (step.kind === "test") return testPress(open, step.proposal.test, step.proposal.minutes);
   if (step.kind !== "repair") return { ...judgement, hint: step.kind === "sound" ? words.sound : "" };
   const inPlan = diagnosis.plan.steps.some(({ cause }) => cause === step.cause);
   if (!inPlan) return judgement;
@@ -110,6 +112,12 @@ function nextPress(open: OpenVisit, diagnosis: Diagnosis | undefined, onPlan: ()
   };
 }
 
+const testPress = (open: OpenVisit, test: TestId, minutes: number): Press => ({
+  label: words.tests[test],
+  hint: words.at(words.minutes(minutes), words.ports[test]),
+  to: pathOf(open, test),
+});
+
 /** What each outcome of the next test would mean. */
 function Meanings({ diagnosis }: { diagnosis: Diagnosis }) {
   const { step, meanings } = diagnosis;
@@ -122,7 +130,7 @@ function Meanings({ diagnosis }: { diagnosis: Diagnosis }) {
       {setUp ? <p>{words.prepare(words.setUps[setUp], words.minutes(minutes))}</p> : null}
       {meanings.slice(0, 4).map(({ cause, probability, shows }) => (
         <p key={cause}>
-          {words.near(signText(sign, shows), words.causes[cause], words.percent(probability))}
+          {words.near(words.signText(sign, shows, 2), words.causes[cause], words.percent(probability))}
         </p>
       ))}
     </Band>

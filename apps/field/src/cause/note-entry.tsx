@@ -5,6 +5,7 @@ import { withKey } from "../visit/entry.tsx";
 import { type Key, Keypad } from "../visit/keypad.tsx";
 import { Numeral } from "../visit/numeral.tsx";
 import type { OpenVisit } from "../visit/use-visit.ts";
+import { phaseNow } from "./visit-case.ts";
 import { causeWords as words } from "./words.ts";
 
 interface NoteEntryProps {
@@ -22,7 +23,7 @@ export function NoteEntry({ open, sign, onDone }: NoteEntryProps) {
   const decimalSign = open.live.snapshot().book.settings.get("settings")?.decimalSign ?? ".";
   const take = useCallback(() => {
     const value = raw === "" ? null : Number(raw) * factor;
-    open.write({ [`answer:${noteOf(sign)}`]: value });
+    open.write({ [`answer:${noteOf(sign, phaseNow(open))}`]: value });
     onDone();
   }, [raw, factor, open, sign, onDone]);
   const type = useCallback((key: Key) => setRaw((before) => withKey(before, key)), []);

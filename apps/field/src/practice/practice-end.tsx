@@ -1,7 +1,6 @@
 import type { Practice, PracticeEntry } from "@tapside/diagnosis";
 import { en } from "@tapside/words";
 import { useEffect, useState } from "react";
-import { signText } from "../cause/sign-text.ts";
 import { causeWorker } from "../cause/use-diagnosis.ts";
 import { causeWords, practiceWords as words } from "../cause/words.ts";
 import type { CauseAsked, CauseTold } from "../cause/worker-asks.ts";
@@ -88,7 +87,7 @@ function Entry({ entry }: { entry: PracticeEntry }) {
       </p>
     );
   const shown = Object.entries(entry.shown).map(([sign, value]) =>
-    signText(sign as keyof typeof entry.shown, value as number),
+    causeWords.signText(sign as keyof typeof entry.shown, value as number),
   );
   return (
     <p>

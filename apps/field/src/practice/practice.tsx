@@ -13,7 +13,6 @@ import {
 } from "@tapside/diagnosis";
 import { useState } from "react";
 import { OddsBands } from "../cause/odds-bands.tsx";
-import { signText } from "../cause/sign-text.ts";
 import { useDiagnosis } from "../cause/use-diagnosis.ts";
 import { causeWords, practiceWords as words } from "../cause/words.ts";
 import { Band } from "../look/band.tsx";
@@ -135,7 +134,7 @@ function Read({ readings }: { readings: Readings }) {
       {read.map((sign) => (
         <p className="row" key={sign}>
           <span>{causeWords.signs[sign]}</span>
-          <strong>{signText(sign, readings[sign]!)}</strong>
+          <strong>{causeWords.signText(sign, readings[sign]!)}</strong>
         </p>
       ))}
     </Band>

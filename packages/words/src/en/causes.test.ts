@@ -1,5 +1,7 @@
 import { expect, it } from "vitest";
-import { signText } from "./sign-text.ts";
+import { causesEn } from "./causes.ts";
+
+const { signText } = causesEn;
 
 // Source: NIST Special Publication 811, Appendix B.8: 1 psi = 6.894757 kPa.
 it("a pressure is shown in psi with three figures", () => {

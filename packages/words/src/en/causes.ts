@@ -1,0 +1,131 @@
+import type { SignKind } from "@tapside/diagnosis";
+import { SIGNS } from "@tapside/diagnosis";
+import type { CauseMessages } from "../cause-messages.ts";
+import { plainNumber } from "../plain-number.ts";
+import { ports, setUps, signs, tests } from "./cause-tests.ts";
+
+const causes: CauseMessages["causes"] = {
+  healthy: "Nothing wrong that I know",
+  fouledMembrane: "Element fouled",
+  scaledMembrane: "Element scaled",
+  oxidisedMembrane: "Element harmed by chlorine",
+  sealLeak: "O-ring of the element leaks",
+  brineSeal: "Brine seal passes",
+  restrictorBlocked: "Drain restrictor blocked",
+  drainLineBlocked: "Drain line blocked",
+  restrictorTooBig: "Drain restrictor too large",
+  preFilterClogged: "Pre-filter clogged",
+  shutOffSticking: "Shut-off valve sticks closed",
+  lowFeedPressure: "Feed pressure low",
+  coldWater: "Water is cold",
+  airChargeLow: "Tank air charge low",
+  airChargeHigh: "Tank air charge high",
+  diaphragmRuptured: "Tank diaphragm ruptured",
+  tankValveClosed: "Tank valve closed",
+  checkValveFailed: "Check valve passes",
+  shutOffStuckOpen: "Shut-off valve stays open",
+  bypassOpen: "Bypass or blend open",
+  tdsMeterOff: "TDS meter reads wrong",
+  sampleAfterStandby: "Sample taken after standing",
+  tubingReversed: "Tubing swapped",
+  carbonExhausted: "Carbon used up",
+  softenerFailed: "Softener before the unit fails",
+  feedSolidsChanged: "Feed water has changed",
+  postFilterClogged: "Post-filter clogged",
+  boosterWeak: "Booster pump weak",
+  kinkedLine: "Line kinked",
+  demandAboveCapacity: "More drawn than the unit makes",
+  meterScaleSlip: "Meter on another scale",
+  gaugeOff: "Gauge reads wrong",
+};
+
+const parts: CauseMessages["parts"] = {
+  element: "element",
+  preFilter: "pre-filter cartridge",
+  carbon: "carbon cartridge",
+  postFilter: "post-filter",
+  oRing: "O-rings",
+  brineSeal: "brine seal",
+  restrictor: "drain restrictor",
+  drainTube: "drain tube",
+  shutOffValve: "shut-off valve",
+  checkValve: "check valve",
+  tank: "tank",
+  bypassValve: "bypass valve",
+  tube: "tube",
+  booster: "booster pump",
+  softenerSalt: "softener salt",
+  handPump: "hand pump",
+  tdsStandard: "TDS standard",
+  gauge: "gauge",
+};
+
+const cautions: CauseMessages["cautions"] = {
+  pressureToZero: "Close the feed and let all pressure down to zero before opening anything.",
+  appliancesHeld: "Stop the appliances first: they must not run dry.",
+  tankHeavy: "A full tank is heavy: empty it before lifting.",
+  handPumpOnly: "Charge with a hand pump only, never a compressor.",
+  platePressure: "Never above the pressure on the plate.",
+  electricityOff: "Switch off and isolate electricity; licensed work where the law says so.",
+  rinseNewCarbon: "Rinse new carbon to drain.",
+  rinseNewElement: "Rinse a new element to drain.",
+  sanitise: "Sanitise what was opened, then rinse it out.",
+  discardTanks: "Discard the first tanks; nobody drinks them.",
+  backflow: "Leave the backflow guard as the code wants it.",
+  drainGap: "Keep the air gap at the drain.",
+  makersInstructions: "Follow the maker's instructions.",
+};
+
+const complaints: CauseMessages["complaints"] = {
+  routine: "Nobody: routine",
+  runsOut: "Runs out",
+  weakAtTap: "Weak at the tap",
+  taste: "Taste",
+  highSolids: "High TDS",
+  drainRuns: "Drain runs on",
+};
+
+const units = {
+  pressure: [
+    ["psi", 6.894757],
+    ["bar", 100],
+    ["kPa", 1],
+  ],
+  flow: [
+    ["L/min", 60],
+    ["L/h", 1],
+  ],
+  solids: [["mg/L as NaCl", 1]],
+  temperature: [["°C", 1]],
+  chlorine: [["mg/L", 1]],
+  hardness: [["mg/L as CaCO3", 1]],
+  litres: [["L", 1]],
+  ratio: [["% of the right value", 0.01]],
+  look: [["", 1]],
+} as const satisfies Readonly<Record<SignKind, readonly (readonly [string, number])[]>>;
+
+const seen = "Seen";
+const notSeen = "Not seen";
+
+/** The words of finding a cause, apart from the rest so that they come only with the search. */
+export const causesEn: CauseMessages & { readonly units: typeof units } = {
+  causes,
+  tests,
+  ports,
+  signs,
+  parts,
+  cautions,
+  complaints,
+  setUps,
+  units,
+  seen,
+  notSeen,
+  minutes: (value) => (value < 1 ? "under 1 min" : `${Math.round(value)} min`),
+  percent: (p) => (p > 0.99 ? "over 99 %" : p < 0.01 ? "under 1 %" : `${Math.round(100 * p)} %`),
+  signText: (sign, value, figures = 3) => {
+    const { kind } = SIGNS[sign];
+    if (kind === "look") return value >= 0.5 ? seen : notSeen;
+    const [unit, factor] = units[kind][0];
+    return `${plainNumber(Number((value / factor).toPrecision(figures)))} ${unit}`;
+  },
+};
