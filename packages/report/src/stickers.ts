@@ -66,15 +66,21 @@ function drawSticker(doc: PDFKit.PDFDocument, sticker: Sticker, width: number, h
     doc.struct("P", {}, () => {
       doc
         .font("bold")
-        .fontSize(Math.min(11, room / 6.2))
+        .fontSize(sizeThatFits(doc.font("bold"), sticker.code, room))
         .fillColor(ink);
-      doc.text(sticker.code, side, 10, { width: room, lineBreak: false });
+      doc.text(sticker.code, side, 10, { lineBreak: false });
       doc.font("regular").fontSize(7);
       for (const [i, line] of sticker.lines.slice(0, 4).entries())
         doc.text(line, side, 28 + i * 15, { width: room, height: 15, ellipsis: true });
     }),
   );
   page.end();
+}
+
+/** Largest type, in points up to 11, at which the text takes one line of the room. */
+function sizeThatFits(doc: PDFKit.PDFDocument, text: string, room: number): number {
+  const largest = 11;
+  return Math.min(largest, (largest * room) / doc.fontSize(largest).widthOfString(text));
 }
 
 /** The sign as one path of whole modules. */
