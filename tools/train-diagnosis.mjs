@@ -9,6 +9,6 @@ const { module } = await runnerImport(join(root, "tools/training/main.ts"), {
   configFile: false,
   logLevel: "warn",
 });
-const [cases = 75_000, samples = 1_200_000] = process.argv.slice(2).map(Number);
+const [cases = 160_000, samples = 3_200_000] = process.argv.slice(2).map(Number);
 const text = module.trainedModule({ seed: 20_261_125, cases, samples }, console.log);
 writeFileSync(join(root, "packages/diagnosis/src/internal/weights.ts"), text);

@@ -42,12 +42,17 @@ function gasFromBucket(
 export const noteOf = (sign: SignId, phase: Phase = "asFound"): string =>
   phase === "asFound" ? `cause.${sign}` : `cause.${phase}.${sign}`;
 
+/** Field beside it that says the note is doubtful: kept, not used. */
+export const doubtOf = (sign: SignId, phase: Phase = "asFound"): string => `${noteOf(sign, phase)}.doubtful`;
+
 function notedSigns(visit: KeptVisit, phase: Phase): Readings {
   const answers = visit.answers as Readonly<Record<string, unknown>>;
   return Object.fromEntries(
     SIGN_IDS.flatMap((sign) => {
       const value = answers[noteOf(sign, phase)];
-      return typeof value === "number" && Number.isFinite(value) ? [[sign, value]] : [];
+      const isUsed =
+        typeof value === "number" && Number.isFinite(value) && answers[doubtOf(sign, phase)] !== true;
+      return isUsed ? [[sign, value as number]] : [];
     }),
   );
 }

@@ -18,10 +18,9 @@ export interface Donor {
 /** Simulated visits by what is at work, made when first asked for and kept while the day's conditions stay. */
 export interface DonorBank {
   readonly expected: Expectation;
-  donors(causes: readonly CauseId[], readings: Readings): readonly Donor[];
+  /** At least `count` of them; the same ones first, however many are asked. */
+  donors(causes: readonly CauseId[], readings: Readings, count: number): readonly Donor[];
 }
-
-const PER_CAUSE = 14;
 
 /** The scene with the day's pressure, temperature and water where they were read. */
 function sceneToday(scene: Scene, readings: Readings): Scene {
@@ -37,32 +36,34 @@ function sceneToday(scene: Scene, readings: Readings): Scene {
   };
 }
 
-function simulateDonors(scene: Scene, causes: readonly CauseId[], expected: Expectation): readonly Donor[] {
+/** Simulates one more each time it is called. */
+function donorMaker(scene: Scene, causes: readonly CauseId[], expected: Expectation): () => Donor {
   const seed = causes.reduce((sum, cause) => 31 * sum + CAUSE_IDS.indexOf(cause) + 1, 7);
   const random = seededRandom(seed);
-  return Array.from({ length: PER_CAUSE }, () => {
+  return () => {
     const truth = withCauses(drawTruth(scene, random), causes, random);
     const readings = scatteredReadings(trueValues(truth), random);
     const features = new Float32Array(MEASURED_COUNT);
     measuredFeatures(readings, expected, features);
     return { causes, readings, features };
-  });
+  };
 }
 
 export function donorBank(scene: Scene, expected: Expectation = expectationOf(scene)): DonorBank {
   let day = "";
-  let kept = new Map<string, readonly Donor[]>();
+  let kept = new Map<string, { readonly made: Donor[]; readonly make: () => Donor }>();
   return {
     expected,
-    donors(causes, readings) {
+    donors(causes, readings, count) {
       const today = sceneToday(scene, readings);
       const key = `${today.usual.feedPressureKPaGauge} ${today.usual.temperatureC}`;
       if (key !== day) kept = new Map();
       day = key;
       const name = causes.join("+");
-      const known = kept.get(name) ?? simulateDonors(today, causes, expected);
+      const known = kept.get(name) ?? { made: [], make: donorMaker(today, causes, expected) };
       kept.set(name, known);
-      return known;
+      while (known.made.length < count) known.made.push(known.make());
+      return known.made.slice(0, count);
     },
   };
 }

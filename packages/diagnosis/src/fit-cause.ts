@@ -117,6 +117,8 @@ export interface CauseFit {
   readonly count: number;
   /** What it would read at every sign. */
   readonly wouldRead: Values;
+  /** The unit as it would be. */
+  readonly truth: Hidden;
 }
 
 /** What the model itself is off, relative. */
@@ -225,7 +227,7 @@ export function fitCauses(scene: Scene, causes: readonly CauseId[], readings: Re
       (sum, id) => sum + lookMisfit(readings[id]!, Math.round(found.values[id]), SIGNS[id].relative),
       0,
     );
-    return { ...found, misfit: found.cost + seen };
+    return { ...found, model, misfit: found.cost + seen };
   });
   const best = tries.reduce((a, b) => (b.misfit < a.misfit ? b : a));
   const from = free.length;
@@ -236,5 +238,6 @@ export function fitCauses(scene: Scene, causes: readonly CauseId[], readings: Re
     misfit: best.misfit,
     count: taken.length,
     wouldRead: best.values,
+    truth: truthOf(best.model, best.z),
   };
 }

@@ -1,5 +1,5 @@
 export { type Advice, advise, type Step, SURE } from "./advise.ts";
-export { caseFromFile, type FileCase, noteOf } from "./case-from-file.ts";
+export { caseFromFile, doubtOf, type FileCase, noteOf } from "./case-from-file.ts";
 export { CAUSE_IDS, CAUSES, type CauseId, COMPLAINTS, type Complaint } from "./causes.ts";
 export { type DonorBank, donorBank } from "./donors.ts";
 export { type Engine, loadEngine } from "./engine.ts";
@@ -30,6 +30,7 @@ export { sceneAfterRepairs } from "./scene-after-repairs.ts";
 export { type ScorePlan, type Share, scoreAllTests, scorePairs, scorePolicies, shareOf } from "./scores.ts";
 export { type Readings, SIGN_IDS, SIGNS, type SignId, type SignKind } from "./signs.ts";
 export { type SimulatedCase, simulateCase } from "./simulate-case.ts";
+export { type CauseSize, type Measure, sizeOfCause } from "./size-of-cause.ts";
 export { slotToRead } from "./slot-of-sign.ts";
 export {
   SET_UPS,

@@ -55,13 +55,16 @@ interface Weighted {
   readonly weight: number;
 }
 
+/** Simulated visits of one hypothesis: many of the likely ones, a few of the others. */
+const donorCount = (probability: number) => Math.max(4, Math.min(14, Math.ceil(24 * Math.sqrt(probability))));
+
 /** Simulated visits alike to this one, in proportion to the odds of what is at work in them. */
 function alike(bank: DonorBank, result: Posterior, readings: Readings): readonly Weighted[] {
   const taken = new Float32Array(MEASURED_COUNT);
   measuredFeatures({ ...bank.expected.sound, ...readings }, bank.expected, taken);
   const has = takenMask(readings);
   return hypotheses(result).flatMap(({ causes, probability }) => {
-    const donors = bank.donors(causes, readings);
+    const donors = bank.donors(causes, readings, donorCount(probability));
     const near = donors.map((donor) => nearness(donor, taken, has) + 1e-12);
     const sum = near.reduce((total, one) => total + one, 0);
     return donors.map((donor, i) => ({ readings: donor.readings, weight: (probability * near[i]!) / sum }));

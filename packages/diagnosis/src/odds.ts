@@ -55,20 +55,23 @@ export interface Evidence {
 
 const logit = (p: number) => Math.log(Math.max(p, 1e-9) / Math.max(1 - p, 1e-9));
 
-/** For one cause: each reading with what the odds would lose without it, the strongest first. */
+/** For each of these causes: every reading with what the odds would lose without it, the strongest first. */
 export function evidenceFor(
-  cause: CauseId,
+  causes: readonly CauseId[],
   engine: Engine,
   expected: Expectation,
   readings: Readings,
   assumed: Assumed = usualAssumed,
-): readonly Evidence[] {
-  const i = CAUSE_IDS.indexOf(cause);
-  const withAll = logit(posterior(engine, expected, readings, assumed).present[i]!);
-  return SIGN_IDS.filter((sign) => Number.isFinite(readings[sign]))
-    .map((sign) => {
-      const { [sign]: _, ...others } = readings;
-      return { sign, shift: withAll - logit(posterior(engine, expected, others, assumed).present[i]!) };
-    })
-    .sort((a, b) => Math.abs(b.shift) - Math.abs(a.shift));
+): readonly (readonly Evidence[])[] {
+  const withAll = posterior(engine, expected, readings, assumed).present;
+  const without = SIGN_IDS.filter((sign) => Number.isFinite(readings[sign])).map((sign) => {
+    const { [sign]: _, ...others } = readings;
+    return { sign, present: posterior(engine, expected, others, assumed).present };
+  });
+  return causes.map((cause) => {
+    const i = CAUSE_IDS.indexOf(cause);
+    return without
+      .map(({ sign, present }) => ({ sign, shift: logit(withAll[i]!) - logit(present[i]!) }))
+      .sort((a, b) => Math.abs(b.shift) - Math.abs(a.shift));
+  });
 }

@@ -49,7 +49,12 @@ it("after a repair the unit's old readings are gone, the water's stay, the new o
 
 it("an owner reads found, most likely or not confirmed", () => {
   const likely = oddsWith({ checkValveFailed: 0.93 });
-  expect(saidToOwner("checkValveFailed", likely, oddsWith({ healthy: 0.97 }))).toBe("found");
-  expect(saidToOwner("checkValveFailed", likely)).toBe("mostLikely");
-  expect(saidToOwner("sealLeak", likely, oddsWith({ healthy: 0.97 }))).toBe("notConfirmed");
+  const before = likely;
+  const after = oddsWith({ healthy: 0.97 });
+  const cause = "checkValveFailed";
+  expect(saidToOwner({ cause, before, after, confirmed: true })).toBe("found");
+  expect(saidToOwner({ cause, before, after })).toBe("mostLikely");
+  expect(saidToOwner({ cause, before, after: likely, confirmed: true })).toBe("mostLikely");
+  expect(saidToOwner({ cause, before, confirmed: true })).toBe("mostLikely");
+  expect(saidToOwner({ cause: "sealLeak", before, after })).toBe("notConfirmed");
 });

@@ -26,8 +26,16 @@ export interface RecordRequest {
   readonly revision: number;
   /** The record before it, when this is not the first. */
   readonly replaces?: { readonly revision: number; readonly mark: string } | undefined;
+  /** What the search for a cause ended in, in plain words: never odds. */
+  readonly causes?: readonly SaidCause[];
   /** Settings the assessment was made with; frozen with it. */
   readonly settings?: Partial<Settings>;
+}
+
+/** A cause by its name in the record's language, and how sure the record may say it is. */
+export interface SaidCause {
+  readonly name: string;
+  readonly said: "found" | "mostLikely" | "notConfirmed";
 }
 
 /** The service record of a visit as content to freeze and to print. */
@@ -86,7 +94,14 @@ function blocksOf(visit: KeptVisit, request: RecordRequest): readonly Block[] {
   ];
 }
 
-function judgement(visit: KeptVisit, { file, assessment, words }: RecordRequest): Block[] {
+function causeList({ causes = [], words: { record } }: RecordRequest): Block[] {
+  if (causes.length === 0) return [];
+  const items = causes.map(({ name, said }) => record.cause[said](name));
+  return [{ kind: "list", title: record.titles.causes, items }];
+}
+
+function judgement(visit: KeptVisit, request: RecordRequest): Block[] {
+  const { file, assessment, words } = request;
   return [
     {
       kind: "readings",
@@ -96,6 +111,7 @@ function judgement(visit: KeptVisit, { file, assessment, words }: RecordRequest)
     },
     ...lifeFigure(assessment, visit.id, words),
     ...findingList(assessment, words),
+    ...causeList(request),
   ];
 }
 

@@ -1,4 +1,14 @@
-import type { CauseId, CautionId, Complaint, PartId, SetUpId, SignId, TestId } from "@tapside/diagnosis";
+import type {
+  CauseId,
+  CautionId,
+  Complaint,
+  Measure,
+  PartId,
+  SetUpId,
+  SignId,
+  TestId,
+  Tool,
+} from "@tapside/diagnosis";
 
 /** What is said while finding a cause, in one language. */
 export interface CauseMessages {
@@ -11,6 +21,11 @@ export interface CauseMessages {
   readonly cautions: Readonly<Record<CautionId, string>>;
   readonly complaints: Readonly<Record<Complaint, string>>;
   readonly setUps: Readonly<Record<SetUpId, string>>;
+  readonly tools: Readonly<Record<Tool, string>>;
+  /** Size of a cause, in what a technician would name; the value in coherent units. */
+  measure(measure: Measure, value: number): string;
+  /** Of the sizes met, from 0 (mild) to 1 (severe). */
+  grade(share: number, uShare: number): string;
   readonly seen: string;
   readonly notSeen: string;
   /** Minutes as a watch shows them. */

@@ -26,6 +26,7 @@ export interface RecordWords {
     Record<
       | "findings"
       | "questioned"
+      | "causes"
       | "inspection"
       | "sampling"
       | "valves"
@@ -84,6 +85,8 @@ export interface RecordWords {
       string
     >
   >;
+  /** What the search for a cause ended in; the name of the cause put into it. */
+  readonly cause: Readonly<Record<"found" | "mostLikely" | "notConfirmed", (name: string) => string>>;
   atTheUnit(temperature: string): string;
   times(kind: string, from: string, to: string): string;
   revision(n: number): string;

@@ -36,11 +36,17 @@ export async function diagnosisOf(scene: Parameters<typeof donorBank>[0], readin
   const fit = checkFit(scene, posterior(engine, bank.expected, readings), readings);
   const likely = advice.odds.causes.filter(({ probability }) => probability >= 0.02).slice(0, 5);
   const { step } = advice;
+  const evidence = evidenceFor(
+    likely.map(({ cause }) => cause),
+    engine,
+    bank.expected,
+    readings,
+  );
   return {
-    causes: likely.map(({ cause, probability }) => ({
+    causes: likely.map(({ cause, probability }, i) => ({
       cause,
       probability,
-      evidence: evidenceFor(cause, engine, bank.expected, readings).slice(0, 6),
+      evidence: evidence[i]?.slice(0, 6) ?? [],
       ...sizeOf(fit, cause, readings),
     })),
     two: advice.odds.two,

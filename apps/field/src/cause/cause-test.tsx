@@ -1,4 +1,13 @@
-import { noteOf, SIGNS, type SignId, slotToRead, TEST_IDS, TESTS, type Test } from "@tapside/diagnosis";
+import {
+  doubtOf,
+  noteOf,
+  SIGNS,
+  type SignId,
+  slotToRead,
+  TEST_IDS,
+  TESTS,
+  type Test,
+} from "@tapside/diagnosis";
 import { useState } from "react";
 import { useLocation } from "wouter";
 import { Band } from "../look/band.tsx";
@@ -45,20 +54,40 @@ function SignPlace({ open, sign, onType }: { open: OpenVisit; sign: SignId; onTy
   const noted = answersOf(open)[noteOf(sign, phase)];
   if (SIGNS[sign].kind === "look") return <LookKeys open={open} sign={sign} noted={noted} />;
   const kept = slot ? open.visit.readings[phase][slot] : undefined;
-  const text = kept
+  const doubt = doubtOf(sign, phase);
+  const isDoubtful = kept ? kept.doubtful === true : answersOf(open)[doubt] === true;
+  const read = kept
     ? `${kept.raw} ${kept.unit}`
     : typeof noted === "number"
       ? words.signText(sign, noted)
       : "";
+  const text = read && isDoubtful ? words.notUsed(read) : read;
   const goToSlot = () => {
     leaveWayBack(open.base, `read:${phase}:${slot}`, "cause");
     navigate(`${open.base}/read/${phase}/${slot}`);
   };
   return (
-    <Band press={{ onPress: slot ? goToSlot : onType }}>
-      <span className="name">{words.enterSign(words.signs[sign])}</span>
-      <p className="note">{text || words.again}</p>
-    </Band>
+    <>
+      <Band press={{ onPress: slot ? goToSlot : onType }}>
+        <span className="name">{words.enterSign(words.signs[sign])}</span>
+        <p className="note">{text || words.again}</p>
+      </Band>
+      {slot || typeof noted !== "number" ? null : (
+        <fieldset className="answers">
+          <legend>{words.trust}</legend>
+          {([false, true] as const).map((value) => (
+            <button
+              type="button"
+              key={String(value)}
+              aria-pressed={isDoubtful === value}
+              onClick={() => open.write({ [`answer:${doubt}`]: value || null })}
+            >
+              {value ? words.doubtful : words.trusted}
+            </button>
+          ))}
+        </fieldset>
+      )}
+    </>
   );
 }
 

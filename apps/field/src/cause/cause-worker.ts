@@ -5,13 +5,17 @@ import {
   donorBank,
   type Engine,
   evidenceFor,
+  type FitCheck,
   loadEngine,
   meaningsOf,
   plannerOn,
   posterior,
+  type Readings,
   type Scene,
+  SIGN_IDS,
+  sizeOfCause,
 } from "@tapside/diagnosis";
-import type { CauseAsked, CauseTold, Diagnosis } from "./worker-asks.ts";
+import type { CauseAsked, CauseTold, Diagnosis, FittedSizes } from "./worker-asks.ts";
 
 /** Causes worth a band. */
 const SHOWN = 5;
@@ -28,21 +32,42 @@ function bankOf(scene: Scene): DonorBank {
 }
 
 function diagnose(engine: Engine, asked: Extract<CauseAsked, { kind: "diagnose" }>): Diagnosis {
-  const { scene, readings, setUps, notAgain } = asked;
+  const { scene, readings, setUps, notAgain, kitchenBusy, tools } = asked;
   const near = bankOf(scene);
-  const advice = advise(engine, near, readings, { setUps, notAgain });
+  const advice = advise(engine, near, readings, { setUps, notAgain, kitchenBusy, ...(tools && { tools }) });
   const { step } = advice;
+  const likely = advice.odds.causes
+    .filter(({ probability }, at) => at === 0 || probability >= WORTH_SHOWING)
+    .slice(0, SHOWN);
+  const evidence = evidenceFor(
+    likely.map(({ cause }) => cause),
+    engine,
+    near.expected,
+    readings,
+  );
   return {
-    causes: advice.odds.causes
-      .filter(({ probability }, at) => at === 0 || probability >= WORTH_SHOWING)
-      .slice(0, SHOWN)
-      .map((one) => ({ ...one, evidence: evidenceFor(one.cause, engine, near.expected, readings) })),
+    causes: likely.map((one, i) => ({ ...one, evidence: evidence[i] ?? [] })),
     two: advice.odds.two,
     step,
     meanings: step.kind === "test" ? meaningsOf(step.proposal.test, engine, near, readings) : [],
     tests: advice.tests,
     plan: advice.plan,
   };
+}
+
+/** Of every fitted cause, from its best fit: how large, and what it would read beside what was read. */
+function sizesOf(scene: Scene, { fits }: FitCheck, readings: Readings): FittedSizes {
+  const sizes: { -readonly [K in keyof FittedSizes]: FittedSizes[K] } = {};
+  for (const fit of fits)
+    for (const cause of fit.causes)
+      sizes[cause] ??= {
+        size: sizeOfCause(cause, fit, scene),
+        beside: SIGN_IDS.flatMap((sign) => {
+          const read = readings[sign];
+          return read === undefined ? [] : [{ sign, read, wouldRead: fit.wouldRead[sign] }];
+        }),
+      };
+  return sizes;
 }
 
 const tell = (told: CauseTold) => self.postMessage(told);
@@ -57,5 +82,6 @@ self.addEventListener("message", async ({ data }: MessageEvent<CauseAsked>) => {
   tell({ kind: "diagnosed", key: data.key, diagnosis: diagnose(engine, data) });
   const { scene, readings } = data;
   const result = posterior(engine, bankOf(scene).expected, readings);
-  tell({ kind: "fit", key: data.key, unexplained: checkFit(scene, result, readings).unexplained });
+  const fit = checkFit(scene, result, readings);
+  tell({ kind: "fit", key: data.key, unexplained: fit.unexplained, sizes: sizesOf(scene, fit, readings) });
 });

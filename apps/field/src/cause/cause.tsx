@@ -1,13 +1,22 @@
-import { COMPLAINTS, TESTS, type Test, type TestId, type TestProposal } from "@tapside/diagnosis";
+import {
+  type CauseId,
+  COMPLAINTS,
+  TESTS,
+  type Test,
+  type TestId,
+  type TestProposal,
+} from "@tapside/diagnosis";
 import { useEffect, useState } from "react";
 import { Band } from "../look/band.tsx";
 import { type Press, Screen } from "../look/screen.tsx";
 import { undoPress } from "../visit/go-on.ts";
 import type { OpenVisit } from "../visit/use-visit.ts";
+import { hourOf } from "./hour.ts";
+import { HourKeys } from "./hour-keys.tsx";
 import { OddsBands } from "./odds-bands.tsx";
 import { RepairSteps } from "./repair-steps.tsx";
 import { useDiagnosis } from "./use-diagnosis.ts";
-import { answersOf, REPAIRED, repairedIn, testOwed, visitCase } from "./visit-case.ts";
+import { answersOf, confirmedIn, FOUND, REPAIRED, repairedIn, testOwed, visitCase } from "./visit-case.ts";
 import { causeWords as words } from "./words.ts";
 import type { Diagnosis } from "./worker-asks.ts";
 
@@ -16,13 +25,10 @@ const pathOf = (open: OpenVisit, test: string) => `${open.base}/cause/${test}`;
 /** What is most likely wrong at this visit, and what to do next: a test, or a repair. For the technician only. */
 export default function CauseScreen({ open }: { open: OpenVisit }) {
   const found = visitCase(open);
-  const {
-    diagnosis: latest,
-    isFresh,
-    unexplained,
-  } = useDiagnosis(found.kind === "known" ? found.value : undefined);
-  const diagnosis = isFresh ? latest : undefined;
-  const [shown, setShown] = useState<"tests" | "plan">();
+  const { diagnosis, isFresh, fit, sizes } = useDiagnosis(
+    found.kind === "known" ? { ...found.value, ...hourOf(open) } : undefined,
+  );
+  const [shown, setShown] = useState<"tests" | "plan" | "hour">();
   useEffect(() => {
     window.scrollTo(0, 0);
   }, []);
@@ -42,25 +48,20 @@ export default function CauseScreen({ open }: { open: OpenVisit }) {
         to: `${open.base}/judgement`,
         picture: <List />,
       }}
-      next={nextPress(open, diagnosis, () => setShown("plan"))}
+      next={nextPress(open, isFresh ? diagnosis : undefined, () => setShown("plan"))}
     >
       {found.kind === "known" ? null : <Band tint>{words.noUnit}</Band>}
-      {found.kind === "known" && !diagnosis ? <Band tint>{words.thinking}</Band> : null}
+      {found.kind === "known" ? <FitBand state={!isFresh ? "weighing" : fit} /> : null}
       {repaired.length > 0 ? (
         <Band fixed press={{ onPress: () => keepRepaired(repaired.slice(0, -1)) }}>
           <strong>{words.repaired(repaired.map((cause) => words.causes[cause]).join(", "))}</strong>
           <p className="note">{words.takeBack}</p>
         </Band>
       ) : null}
-      {unexplained ? (
-        <Band fixed>
-          <strong>{words.unexplained}</strong>
-          <p>{words.unexplainedHow}</p>
-        </Band>
-      ) : null}
+      {repaired.length > 0 && !testOwed(open) ? <Confirm open={open} /> : null}
       {diagnosis ? (
         <>
-          <OddsBands diagnosis={diagnosis} />
+          <OddsBands diagnosis={diagnosis} sizes={sizes} />
           <Meanings diagnosis={diagnosis} />
           {diagnosis.plan.steps.length > 0 ? (
             <Band heavy press={{ onPress: () => setShown(shown === "plan" ? undefined : "plan") }}>
@@ -87,8 +88,33 @@ export default function CauseScreen({ open }: { open: OpenVisit }) {
             : null}
         </>
       ) : null}
+      <Band press={{ onPress: () => setShown(shown === "hour" ? undefined : "hour") }}>
+        <span className="row">
+          <span className="name">{words.here}</span>
+          {shown === "hour" ? <span className="note">{words.hide}</span> : null}
+        </span>
+      </Band>
+      {shown === "hour" ? <HourKeys open={open} /> : null}
       <Complaints open={open} />
     </Screen>
+  );
+}
+
+const FIT_SAYS = {
+  weighing: [words.thinking, ""],
+  checking: [words.checking, ""],
+  explained: [words.explained, ""],
+  unexplained: [words.unexplained, words.unexplainedHow],
+} as const;
+
+/** How far the weighing is, and whether anything known explains the readings. Keeps its height, so that nothing below it moves. */
+function FitBand({ state }: { state: keyof typeof FIT_SAYS }) {
+  const [said, how] = FIT_SAYS[state];
+  return (
+    <div className={`band tint fit-band${state === "unexplained" ? " cannot-move" : ""}`} role="status">
+      {how ? <strong>{said}</strong> : said}
+      {how ? <p>{how}</p> : null}
+    </div>
   );
 }
 
@@ -148,6 +174,28 @@ function TestBand({ open, proposal }: { open: OpenVisit; proposal: TestProposal 
         {disturbsKitchen ? `, ${words.disturbs}` : ""}
       </p>
     </Band>
+  );
+}
+
+/** After a repair was measured again: was it this? Only then may the owner's record say "found". */
+function Confirm({ open }: { open: OpenVisit }) {
+  const confirmed = confirmedIn(open);
+  const others = (cause: CauseId) => confirmed.filter((one) => one !== cause);
+  const turn = (cause: CauseId) => (confirmed.includes(cause) ? others(cause) : [...others(cause), cause]);
+  return (
+    <fieldset className="answers">
+      <legend>{words.wasIt}</legend>
+      {repairedIn(open).map((cause) => (
+        <button
+          type="button"
+          key={cause}
+          aria-pressed={confirmed.includes(cause)}
+          onClick={() => open.write({ [FOUND]: turn(cause) })}
+        >
+          {words.foundIt(words.causes[cause])}
+        </button>
+      ))}
+    </fieldset>
   );
 }
 

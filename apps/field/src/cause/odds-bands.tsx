@@ -1,14 +1,14 @@
-import { useState } from "react";
+import { Fragment, useState } from "react";
 import { Band } from "../look/band.tsx";
 import { causeWords as words } from "./words.ts";
-import type { Diagnosis } from "./worker-asks.ts";
+import type { Diagnosis, FittedSizes } from "./worker-asks.ts";
 import "./cause.css";
 
 /** How far a reading must move the odds to be named. */
 const SPEAKS = 0.3;
 
 /** The likeliest causes as bands: name, odds as a number and as length on a rail; for and against on a tap. */
-export function OddsBands({ diagnosis }: { diagnosis: Diagnosis }) {
+export function OddsBands({ diagnosis, sizes }: { diagnosis: Diagnosis; sizes?: FittedSizes | undefined }) {
   const [open, setOpen] = useState<string>();
   const { step, causes, two } = diagnosis;
   const [one, other] = causes;
@@ -22,7 +22,12 @@ export function OddsBands({ diagnosis }: { diagnosis: Diagnosis }) {
             <strong>{words.percent(row.probability)}</strong>
           </span>
           <OddsRail probability={row.probability} />
-          {open === row.cause ? <ForAndAgainst evidence={row.evidence} /> : null}
+          {open === row.cause ? (
+            <>
+              <ForAndAgainst evidence={row.evidence} />
+              {sizes ? <HowLarge fitted={sizes[row.cause]} /> : null}
+            </>
+          ) : null}
         </Band>
       ))}
       {two >= 0.1 ? <Band tint>{words.two(words.percent(two))}</Band> : null}
@@ -37,6 +42,36 @@ export function OddsBands({ diagnosis }: { diagnosis: Diagnosis }) {
       ) : null}
       {step.kind === "notSeparable" ? (
         <Band tint>{words.notSeparable(step.causes.map((cause) => words.causes[cause]).join(", "))}</Band>
+      ) : null}
+    </>
+  );
+}
+
+/** The size of a cause, and what it would read beside what was read. */
+function HowLarge({ fitted }: { fitted: FittedSizes[keyof FittedSizes] }) {
+  if (!fitted) return <span className="odds-side note">{words.notFitted}</span>;
+  const { size, beside } = fitted;
+  const said = size?.measures.map(({ measure, value }) => words.measure(measure, value)) ?? [];
+  return (
+    <>
+      {size ? (
+        <span className="odds-side">
+          <strong>{words.howLarge}:</strong> {[words.grade(size.share, size.uShare), ...said].join(", ")}
+        </span>
+      ) : null}
+      {beside.length > 0 ? (
+        <span className="beside">
+          <strong />
+          <strong>{words.read}</strong>
+          <strong>{words.wouldRead}</strong>
+          {beside.map(({ sign, read, wouldRead }) => (
+            <Fragment key={sign}>
+              <span>{words.signs[sign]}</span>
+              <span>{words.signText(sign, read)}</span>
+              <span>{words.signText(sign, wouldRead, 2)}</span>
+            </Fragment>
+          ))}
+        </span>
       ) : null}
     </>
   );

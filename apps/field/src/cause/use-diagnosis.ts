@@ -1,6 +1,6 @@
-import type { Readings, Scene, SetUpId, TestId } from "@tapside/diagnosis";
+import type { Readings, Scene, SetUpId, TestId, Tool } from "@tapside/diagnosis";
 import { useEffect, useState } from "react";
-import type { CauseAsked, CauseTold, Diagnosis } from "./worker-asks.ts";
+import type { CauseAsked, CauseTold, Diagnosis, FittedSizes } from "./worker-asks.ts";
 
 let worker: Worker | undefined;
 
@@ -15,6 +15,8 @@ interface CaseAsked {
   readonly readings: Readings;
   readonly setUps?: readonly SetUpId[];
   readonly notAgain?: readonly TestId[];
+  readonly kitchenBusy?: boolean;
+  readonly tools?: readonly Tool[] | undefined;
 }
 
 const NONE: readonly never[] = [];
@@ -23,16 +25,17 @@ const NONE: readonly never[] = [];
 export function useDiagnosis(asked: CaseAsked | undefined) {
   const key = asked ? JSON.stringify(asked) : "";
   const [found, setFound] = useState<{ key: string; diagnosis: Diagnosis }>();
-  const [fit, setFit] = useState<{ key: string; unexplained: boolean }>();
+  const [fit, setFit] = useState<{ key: string; unexplained: boolean; sizes: FittedSizes }>();
   useEffect(() => {
     if (!key) return;
-    const { scene, readings, setUps = NONE, notAgain = NONE } = JSON.parse(key) as CaseAsked;
+    const asked = JSON.parse(key) as CaseAsked;
+    const { setUps = NONE, notAgain = NONE, kitchenBusy = false, tools } = asked;
     const listen = ({ data }: MessageEvent<CauseTold>) => {
       if (data.key !== key) return;
       if (data.kind === "diagnosed") setFound(data);
       if (data.kind === "fit") setFit(data);
     };
-    const question: CauseAsked = { kind: "diagnose", key, scene, readings, setUps, notAgain };
+    const question: CauseAsked = { ...asked, kind: "diagnose", key, setUps, notAgain, kitchenBusy, tools };
     causeWorker().addEventListener("message", listen);
     causeWorker().postMessage(question);
     return () => causeWorker().removeEventListener("message", listen);
@@ -40,6 +43,7 @@ export function useDiagnosis(asked: CaseAsked | undefined) {
   return {
     diagnosis: found?.diagnosis,
     isFresh: found?.key === key,
-    unexplained: fit?.key === key && fit.unexplained,
-  };
+    fit: fit?.key !== key ? "checking" : fit.unexplained ? "unexplained" : "explained",
+    sizes: fit?.key === key ? fit.sizes : undefined,
+  } as const;
 }

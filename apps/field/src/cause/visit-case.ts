@@ -26,6 +26,15 @@ export function repairedIn(open: OpenVisit): readonly CauseId[] {
   return ids.flatMap((id) => CAUSE_IDS.filter((cause) => cause === id));
 }
 
+/** Field of the visit's answers that names what the technician confirms was it. */
+export const FOUND = "answer:cause.found";
+
+/** What was put right and then confirmed by the technician. */
+export function confirmedIn(open: OpenVisit): readonly CauseId[] {
+  const said = answersOf(open)["cause.found"];
+  return Array.isArray(said) ? repairedIn(open).filter((cause) => said.includes(cause)) : [];
+}
+
 /** Readings are taken as found until something was put right, as left from then on. */
 export const phaseNow = (open: OpenVisit): Phase => (repairedIn(open).length > 0 ? "asLeft" : "asFound");
 

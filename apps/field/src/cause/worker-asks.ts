@@ -1,5 +1,6 @@
 import type {
   CauseId,
+  CauseSize,
   Evidence,
   Meaning,
   Practice,
@@ -7,9 +8,11 @@ import type {
   RepairPlan,
   Scene,
   SetUpId,
+  SignId,
   Step,
   TestId,
   TestProposal,
+  Tool,
 } from "@tapside/diagnosis";
 
 /** What a screen asks of the worker. */
@@ -21,8 +24,28 @@ export type CauseAsked =
       readonly readings: Readings;
       readonly setUps: readonly SetUpId[];
       readonly notAgain: readonly TestId[];
+      readonly kitchenBusy: boolean;
+      /** Tools in the van; all when absent. */
+      readonly tools: readonly Tool[] | undefined;
     }
   | { readonly kind: "planner"; readonly key: string; readonly practice: Practice };
+
+/** Of each fitted cause: its size, and what it would read beside what was read. */
+export type FittedSizes = Readonly<
+  Partial<
+    Record<
+      CauseId,
+      {
+        readonly size: CauseSize | undefined;
+        readonly beside: readonly {
+          readonly sign: SignId;
+          readonly read: number;
+          readonly wouldRead: number;
+        }[];
+      }
+    >
+  >
+>;
 
 export interface Diagnosis {
   readonly causes: readonly {
@@ -40,5 +63,5 @@ export interface Diagnosis {
 /** What comes back: first the odds, a second later whether anything known explains the readings. */
 export type CauseTold =
   | { readonly kind: "diagnosed"; readonly key: string; readonly diagnosis: Diagnosis }
-  | { readonly kind: "fit"; readonly key: string; readonly unexplained: boolean }
+  | { readonly kind: "fit"; readonly key: string; readonly unexplained: boolean; readonly sizes: FittedSizes }
   | { readonly kind: "planned"; readonly key: string; readonly run: Practice };

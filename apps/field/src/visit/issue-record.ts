@@ -20,6 +20,7 @@ export async function issueRecord(open: OpenVisit): Promise<Issued> {
   const file = unitFile(book, open.file.unit.id)!;
   const context = contextNow(book);
   const before = recordsOf(open).at(-1);
+  const { saidCauses } = await import("../cause/said-causes.ts");
   const content = buildRecord({
     file,
     visitId: visit.id,
@@ -28,6 +29,7 @@ export async function issueRecord(open: OpenVisit): Promise<Issued> {
     issuedAt,
     timeZone: context.timeZone,
     settings: context.settings,
+    causes: await saidCauses(open),
     revision: 1 + (before?.revision ?? 0),
     ...(before?.mark && { replaces: { revision: before.revision ?? 1, mark: before.mark } }),
   });

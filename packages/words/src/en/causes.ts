@@ -1,4 +1,4 @@
-import type { SignKind } from "@tapside/diagnosis";
+import type { Measure, SignKind } from "@tapside/diagnosis";
 import { SIGNS } from "@tapside/diagnosis";
 import type { CauseMessages } from "../cause-messages.ts";
 import { plainNumber } from "../plain-number.ts";
@@ -104,6 +104,39 @@ const units = {
   look: [["", 1]],
 } as const satisfies Readonly<Record<SignKind, readonly (readonly [string, number])[]>>;
 
+const tools: CauseMessages["tools"] = {
+  gauge: "Pressure gauge",
+  tdsMeter: "TDS meter",
+  tdsStandard: "TDS standard",
+  chlorineKit: "Chlorine kit",
+  hardnessKit: "Hardness kit",
+  handPump: "Hand pump",
+};
+
+const two = (value: number): string => plainNumber(Number(value.toPrecision(2)));
+const share = (value: number): string => `${two(100 * value)} %`;
+
+const measures: { readonly [M in Measure]: (value: number) => string } = {
+  waterPasses: (value) => `element passes ${share(value)} of its water`,
+  saltPasses: (value) => `${two(value)} times its salt`,
+  drainPasses: (value) => `drain passes ${share(value)} of what it should`,
+  filterLoss: (value) => `${two(value)} times the loss of a clean cartridge`,
+  feedPressure: (value) => `feed about ${two(value / 6.894757)} psi`,
+  temperature: (value) => `water about ${two(value)} °C`,
+  airCharge: (value) => `charge about ${two(value / 6.894757)} psi`,
+  pastElement: (value) => `${share(value)} goes past the element`,
+  chlorinePasses: (value) => `${share(value)} of the chlorine passes`,
+  hardness: (value) => `hardness about ${two(value)} mg/L as CaCO3`,
+  feedSolids: (value) => `feed about ${two(value)} mg/L as NaCl`,
+  meterShows: (value) => `meter shows ${share(value)} of what is there`,
+  gaugeShows: (value) => `gauge shows ${share(value)} of what is there`,
+  firstDraw: (value) => `first draw ${two(value)} times the rest`,
+  dailyLitres: (value) => `about ${two(value)} L wanted a day`,
+};
+
+const grade: CauseMessages["grade"] = (size, u) =>
+  u > 0.35 ? "size not known yet" : size < 1 / 3 ? "mild" : size < 2 / 3 ? "middling" : "severe";
+
 const seen = "Seen";
 const notSeen = "Not seen";
 
@@ -117,6 +150,9 @@ export const causesEn: CauseMessages & { readonly units: typeof units } = {
   cautions,
   complaints,
   setUps,
+  tools,
+  measure: (measure, value) => measures[measure](value),
+  grade,
   units,
   seen,
   notSeen,

@@ -52,9 +52,15 @@ export const record: RecordWords = {
     airCharge: "Tank air charge",
     usableLitres: "Usable litres",
   },
+  cause: {
+    found: (name) => `Found, put right and measured again: ${name}`,
+    mostLikely: (name) => `Most likely, not proved: ${name}`,
+    notConfirmed: (name) => `Looked for, not confirmed: ${name}`,
+  },
   titles: {
     findings: "Findings",
     questioned: "Readings that were questioned",
+    causes: "Cause",
     inspection: "Inspection",
     sampling: "Tank when the samples were taken",
     valves: "Valves as left",

@@ -1,0 +1,99 @@
+import type { CauseId } from "./causes.ts";
+import type { CauseFit } from "./fit-cause.ts";
+import { type Hidden, soundHidden } from "./hidden.ts";
+import type { Scene } from "./scene.ts";
+
+/** What the size of a cause is told in. */
+export type Measure =
+  /** Share of the water a sound element would pass. */
+  | "waterPasses"
+  /** Times the salt a sound element would pass. */
+  | "saltPasses"
+  /** Share of the flow the restrictor or drain line should pass. */
+  | "drainPasses"
+  /** Times the pressure loss of a clean cartridge. */
+  | "filterLoss"
+  | "feedPressure"
+  | "temperature"
+  | "airCharge"
+  /** Share of the delivered water that goes past the element. */
+  | "pastElement"
+  /** Share of the chlorine that passes the carbon. */
+  | "chlorinePasses"
+  | "hardness"
+  | "feedSolids"
+  /** What is shown over what is there. */
+  | "meterShows"
+  | "gaugeShows"
+  /** First draw over the water behind it. */
+  | "firstDraw"
+  /** Wanted a day, L. */
+  | "dailyLitres";
+
+export interface CauseSize {
+  /** In the measure's coherent unit: kPa gauge, °C, mg/L, L, or a ratio. */
+  readonly measures: readonly { readonly measure: Measure; readonly value: number }[];
+  /** Of the sizes met: from 0 (mild) to 1 (severe), with one standard deviation. */
+  readonly share: number;
+  readonly uShare: number;
+}
+
+type Tell = (found: Hidden, sound: Hidden) => number | undefined;
+
+const element = (h: Hidden) => h.situation.unit.elements[0];
+const ratio = (found: number | undefined, sound: number | undefined) =>
+  found !== undefined && sound ? found / sound : undefined;
+
+const TELL: Readonly<Record<Measure, Tell>> = {
+  waterPasses: (h, s) => ratio(element(h)?.waterLPerM2HBar, element(s)?.waterLPerM2HBar),
+  saltPasses: (h, s) => ratio(element(h)?.saltLPerM2H, element(s)?.saltLPerM2H),
+  drainPasses: ({ situation: { unit } }) => (unit.restrictor.scale ?? 1) * (unit.drainLineShare ?? 1),
+  filterLoss: (h) => h.situation.unit.cartridges[0]?.clogging ?? 1,
+  feedPressure: (h) => h.situation.conditions.feedPressureKPaGauge,
+  temperature: (h) => h.situation.conditions.temperatureC,
+  airCharge: (h) => h.situation.unit.tanks[0]?.airChargeKPaGauge,
+  pastElement: (h) => h.situation.unit.blendFraction,
+  chlorinePasses: (h) => h.carbonPass,
+  hardness: (h) => h.hardnessMgPerL,
+  feedSolids: (h) => h.situation.conditions.feedMgPerL,
+  meterShows: (h) => h.tdsGain,
+  gaugeShows: (h) => h.gaugeGain,
+  firstDraw: (h) => h.firstDrawFactor,
+  dailyLitres: (h) => h.dailyLitres,
+};
+
+const MEASURES: Readonly<Partial<Record<CauseId, readonly Measure[]>>> = {
+  fouledMembrane: ["waterPasses"],
+  scaledMembrane: ["waterPasses", "saltPasses"],
+  oxidisedMembrane: ["waterPasses", "saltPasses"],
+  brineSeal: ["waterPasses"],
+  restrictorBlocked: ["drainPasses"],
+  drainLineBlocked: ["drainPasses"],
+  restrictorTooBig: ["drainPasses"],
+  preFilterClogged: ["filterLoss"],
+  lowFeedPressure: ["feedPressure"],
+  coldWater: ["temperature"],
+  airChargeLow: ["airCharge"],
+  airChargeHigh: ["airCharge"],
+  bypassOpen: ["pastElement"],
+  tdsMeterOff: ["meterShows"],
+  meterScaleSlip: ["meterShows"],
+  gaugeOff: ["gaugeShows"],
+  sampleAfterStandby: ["firstDraw"],
+  carbonExhausted: ["chlorinePasses"],
+  softenerFailed: ["hardness"],
+  feedSolidsChanged: ["feedSolids"],
+  demandAboveCapacity: ["dailyLitres"],
+};
+
+/** How large a cause of a fit is, in what a technician would name. Undefined: the fit is of other causes, or the cause has no size. */
+export function sizeOfCause(cause: CauseId, fit: CauseFit, scene: Scene): CauseSize | undefined {
+  const at = fit.causes.indexOf(cause);
+  if (at < 0 || cause === "healthy") return undefined;
+  const sound = soundHidden(scene);
+  const measures = (MEASURES[cause] ?? []).flatMap((measure) => {
+    const value = TELL[measure](fit.truth, sound);
+    return value !== undefined && Number.isFinite(value) ? [{ measure, value }] : [];
+  });
+  return { measures, share: fit.shares[at]!, uShare: fit.uShares[at]! };
+}
