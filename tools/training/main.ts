@@ -6,6 +6,12 @@ import { simulateDataset } from "./dataset.ts";
 import { drawTrainingCauses } from "./draw-causes.ts";
 import { train } from "./train.ts";
 
+/**
+ * Kitchens differ from the model: odds of single causes are taken this much flatter than simulated cases of the model itself ask for.
+ * Chosen from 1 to 1.25 by the log score of altered truths with a seed of its own, not of those that judge.
+ */
+const CAUTION = 1.2;
+
 export interface Plan {
   readonly seed: number;
   readonly cases: number;
@@ -23,7 +29,8 @@ export function trainedModule(plan: Plan, say: (line: string) => void): string {
   );
   const packed = packNetwork(network);
   const held = simulateDataset(12_000, random, drawTrainingCauses, () => {});
-  const calibration = calibrate(unpackNetwork(packed), held, random);
+  const fitted = calibrate(unpackNetwork(packed), held, random);
+  const calibration = { ...fitted, single: fitted.single * CAUTION };
   say(`calibration ${JSON.stringify(calibration)}`);
   return moduleText(packed, calibration);
 }

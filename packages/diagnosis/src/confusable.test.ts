@@ -7,7 +7,7 @@ import { posterior, usualAssumed } from "./posterior.ts";
 import { seededRandom } from "./random.ts";
 import { allReadings } from "./scores.ts";
 import type { Readings, SignId } from "./signs.ts";
-import { simulateCase } from "./simulate-case.ts";
+import { type SimulatedCase, simulateCase } from "./simulate-case.ts";
 import { TESTS, type TestId } from "./test-catalogue.ts";
 
 /**
@@ -45,8 +45,20 @@ const ALSO: Readonly<Partial<Record<TestId, readonly SignId[]>>> = {
   ],
 };
 
+/**
+ * Where the two are alike at all: no meter fault of the catalogue shows more than 1.7 times what is there, so a greater change of the
+ * feed is told from it by its size alone.
+ */
+const areAlike = ({ causes, readings, scene }: SimulatedCase): boolean =>
+  causes[0] !== "feedSolidsChanged" || readings.feedTds < 1.7 * scene.usual.feedMgPerL;
+
+const placesOf = (cause: CauseId): readonly SimulatedCase[] =>
+  Array.from({ length: 60 }, (_, i) => simulateCase([cause], seededRandom(11 + i)))
+    .filter(areAlike)
+    .slice(0, 6);
+
 describe.each(PAIRS)("%s and %s", (a, b, separating) => {
-  const places = [11, 12, 13, 14, 15, 16].map((seed) => simulateCase([a], seededRandom(seed)));
+  const places = placesOf(a);
   const probabilityOf = (result: ReturnType<typeof posterior>, cause: CauseId) =>
     result.single[CAUSE_IDS.indexOf(cause)]!;
   const assumed = { ...usualAssumed, two: 0 };
