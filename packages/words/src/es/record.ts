@@ -1,0 +1,175 @@
+import type { Assumption } from "@tapside/assessment";
+import { plainNumber } from "../plain-number.ts";
+import type { RecordWords } from "../record-words.ts";
+import { lowerFirst } from "./names.ts";
+import { visit } from "./visit.ts";
+
+const joined = (parts: readonly string[], by = ", ") => parts.filter(Boolean).join(by);
+
+const ORIGINS = {
+  unit: "De la ficha del equipo",
+  settings: "De sus ajustes",
+  house: "Valores por defecto, sin fuente publicada",
+} as const;
+
+const ASSUMED: Readonly<Record<string, string>> = {
+  shutOffRatio: "el corte cierra a esta parte de la presión de entrada",
+  cleanFilterDrop: "caída de prefiltros limpios a 80 L/h",
+  cleanFilterDropU: "esa caída",
+  usualCharge: "carga de aire donde no se halló ninguna",
+  nameplateFlow: "el caudal de una placa es exacto a",
+  nameplateSalt: "el paso de sal de una placa es exacto a",
+  knownFlow: "caudal de un elemento ya visto, de visita a visita",
+  knownSalt: "paso de sal de un elemento ya visto",
+  restrictor: "restrictor de flujo",
+  feedWanders: "sólidos de entrada desde la última lectura",
+  filling: "tiempo de llenado",
+  tankVolume: "volumen del tanque",
+  cup: "vaso medidor",
+  stopwatch: "cronómetro, inicio y fin",
+  flowReading: "un caudal esperado, tal como se leerá",
+  solidsReading: "sólidos disueltos esperados, tal como se leerán",
+  gauge: "una presión esperada, tal como se leerá",
+};
+
+const OPTIONAL = { keep: "conserva el equipo", takeOut: "quiere retirarlo", undecided: "sin decidir" } as const;
+const TANK = { full: "lleno, drenaje en silencio", filling: "llenándose", unknown: "no se sabe" } as const;
+const VALVES = {
+  feed: "válvula de entrada",
+  tank: "válvula del tanque",
+  bypass: "válvula de desvío",
+  sample: "válvula de muestra",
+} as const;
+
+const assumption = ({ id, value, unit }: Assumption): string =>
+  `${ASSUMED[id] ?? id} ${unit === "%" ? "± " : ""}${plainNumber(value)} ${unit}`.trimEnd();
+
+/** The printed record in Spanish. */
+export const record: RecordWords = {
+  locale: "es-419",
+  title: "Registro de servicio",
+  head: ["al llegar", "al salir", "límite: fuente"],
+  marks: {
+    none: "",
+    outside: "fuera",
+    notExpected: "no es lo esperado",
+    tooClose: "demasiado justo para decir",
+  },
+  rows: {
+    drain: "Drenaje",
+    permeate: "Permeado",
+    percentReduction: "Reducción porcentual",
+    membraneFlow: "Caudal de membrana",
+    saltPassage: "Paso de sal",
+    airCharge: "Carga de aire del tanque",
+    usableLitres: "Litros útiles",
+  },
+  titles: {
+    findings: "Hallazgos",
+    questioned: "Lecturas que se cuestionaron",
+    inspection: "Revisión",
+    sampling: "Tanque al tomar las muestras",
+    valves: "Válvulas al salir",
+    fitted: "Piezas colocadas y ajustes hechos",
+    decisions: "Recomendaciones y decisiones",
+    open: "Pendiente",
+    due: "Próximo vencimiento, por fecha o litros, lo que llegue primero",
+    standOn: "En qué se apoyan los números",
+    readings: "Lecturas tal como se tomaron",
+    notRead: "No leído",
+    instruments: "Instrumentos",
+    sources: "Fuentes de los límites",
+    assumed: "Supuesto donde no se leyó nada (porcentajes: una desviación estándar)",
+    life: "Vida de este elemento",
+  },
+  life: { salt: "sal", flow: "caudal", fresh: "nuevo", today: "esta visita" },
+  says: {
+    notRead: "no leído",
+    noPort: "sin toma",
+    photoOnly: "solo foto",
+    forInformation: "informativo",
+    noLimit: "sin límite dado",
+    thisUnitToday: "este equipo hoy",
+    allWithin: "Todo lo que se pudo juzgar está dentro de su límite.",
+    notConfirmed: "No confirmado: ",
+    found: "Hallado: ",
+    mostLikely: "lo más probable: ",
+    bypassed: "El equipo está en desvío.",
+    outsideFound: "Hallazgos fuera de sus límites.",
+    nothingChanged: "No hubo que cambiar nada.",
+    nobodyPresent: "No estuvo presente nadie de la cocina.",
+    technicianNotNamed: "técnico sin nombre",
+    notWritten: "no se anotó",
+    asItShouldBe: "todo como debe ser, hasta donde se miró",
+    signature: "Firma",
+    uncertainty:
+      "± es la incertidumbre expandida U (k = 2) por propagación de primer orden (JCGM 100). Dentro y fuera se dicen solo cuando el valor se separa de su límite por U; si no, es demasiado justo para decir.",
+    noScale: "No se anotó ninguna escala de sólidos disueltos.",
+    usualAccuracy: "Donde no se nombra un instrumento se tomaron exactitudes usuales de su tipo.",
+    instrumentNotNamed: "instrumento sin nombre",
+    doubtful: "dudoso, no se usó",
+    timeAhead: "su hora es posterior a este registro: un reloj estaba mal",
+    changedSince: "Los datos cambiaron desde que se emitió este registro.",
+    notTaken: "no tomado",
+    notFitted: "no instalado en este equipo",
+    due: " (vencido)",
+    usedUp: ", sus litros nominales se agotaron",
+    fittingUnknown: "fecha de colocación desconocida",
+  },
+  atTheUnit: (temperature) => joined(["en el equipo", temperature]),
+  times: (kind, from, to) => `${kind}, de ${from} a ${to}`,
+  revision: (n) => `revisión ${n}`,
+  replaces: (revision, shortMark) =>
+    `Sustituye a la revisión ${revision}, marca de registro ${shortMark}: lo que sirvió para juzgar cambió después de emitirla.`,
+  page: (revision, page, of) => `revisión ${revision}, página ${page} de ${of}`,
+  shortMark: (mark) => `marca de registro ${mark}`,
+  wholeMark: (mark) =>
+    `Marca de registro, SHA-256 del texto congelado: ${mark}. Un archivo exportado se comprueba con: tapside verify FILE`,
+  limit: (text) => `límite ${text}`,
+  toDo: (text) => `por hacer: ${text}`,
+  done: (tasks) => `Hecho: ${tasks}.`,
+  present: (name, role) => `${joined([name, role])}: presente al final`,
+  doesNotSign: (name) => `${name || "persona presente"}: no firma`,
+  technician: (name) => `${name}, técnico`,
+  exception: (item, state, note) =>
+    joined([`${lowerFirst(item)}: ${state === "left" ? "se dejó como estaba" : state}`, note]),
+  tankState: (state) => TANK[state],
+  valve: (valve, state, seal) =>
+    joined([`${VALVES[valve]} ${state === "open" ? "abierta" : "cerrada"}`, seal && `precinto ${seal}`]),
+  appliancesFill: (seen) => (seen ? "se vio llenar los aparatos" : "no se vio llenar los aparatos"),
+  lot: (lot) => (lot ? `lote ${lot}` : "lote no anotado"),
+  bypass: ({ name, role, authority, decision, until, seal, noSeal }) =>
+    joined([
+      `Desvío: se preguntó a ${joined([name, role])}${authority ? ` (puede permitirlo como ${visit.authorities[authority] ?? authority})` : ""}; ${decision === "putInUse" ? "puesto de nuevo en uso" : `sigue en desvío hasta ${until ?? "fecha final no indicada"}`}`,
+      seal ? `precinto ${seal}` : noSeal ? "sin precinto" : "",
+    ]),
+  roOptional: ({ name, role, decision }) =>
+    `Ósmosis opcional con esta agua: se preguntó a ${name}, ${role}; ${OPTIONAL[decision]}`,
+  filling: (state, hours) =>
+    `Llenándose, corte ${state === "reported" ? "por informar desde la cocina" : "no visto"}${hours ? `; se esperan unas ${hours.toFixed(1)} h` : ""}`,
+  left: (task, reason) => joined([`${task}: se dejó`, reason]),
+  notDone: (task, why) => `${task}: no hecho (${why})`,
+  earlier: (point, owner, due) =>
+    joined([
+      `de una visita anterior: ${point}; ${owner || "responsable sin nombre"}`,
+      due && `para el ${due}`,
+    ]),
+  settled: (point, how) => `${point}: ${how}`,
+  keptOpen: (reason) => `revisado de nuevo, sigue pendiente: ${reason}`,
+  dueBy: (role, date, litres) =>
+    `${role}: ${date ? `antes del ${date}` : "fecha de colocación desconocida"}${litres}`,
+  moreLitres: (low, high) => `, o tras ${low} a ${high} m³ más`,
+  temperatureForm: (form) =>
+    `El caudal de membrana y el paso de sal se corrigen a condiciones de referencia en la forma de ASTM D4516 con la forma de temperatura ${form}, frente a este elemento cuando era nuevo.`,
+  scales: (scales) => `Los sólidos disueltos son los que muestra el medidor en la escala ${scales}.`,
+  cup: (litres) => `para ${litres} L`,
+  scale: (scale) => `escala ${scale}`,
+  nothingSeen: (step) => `no se vio nada, escalón ${step}`,
+  instrument: (name, unit, scale, checked, afterVisit) =>
+    `${joined([`${name}: ${unit}`, scale && `escala ${scale}`])}; última comprobación ${checked || "desconocida"}${afterVisit ? ", después de esta visita" : ""}`,
+  assumptions: (assumed) =>
+    (Object.keys(ORIGINS) as (keyof typeof ORIGINS)[]).flatMap((origin) => {
+      const own = assumed.filter((one) => one.origin === origin);
+      return own.length === 0 ? [] : [`${ORIGINS[origin]}: ${own.map(assumption).join("; ")}`];
+    }),
+};
