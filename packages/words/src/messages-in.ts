@@ -1,7 +1,9 @@
 import { en } from "./en/index.ts";
+import { es } from "./es/index.ts";
+import { type Language, languageOf } from "./language.ts";
 import type { Messages } from "./messages.ts";
 
-const LANGUAGES: Readonly<Record<string, Messages>> = { en };
+const MESSAGES: Readonly<Record<Language, Messages>> = { en, es };
 
 /** The words a record was written with; English where its language is not known here. */
-export const messagesIn = (language: string | undefined): Messages => LANGUAGES[language ?? "en"] ?? en;
+export const messagesIn = (language: string | undefined): Messages => MESSAGES[languageOf(language) ?? "en"];

@@ -4,7 +4,8 @@ import { refusedTables } from "./refused-tables.ts";
 import { refusedWaters } from "./refused-waters.ts";
 import type { Said } from "./said.ts";
 
-const TEXTS: Readonly<Record<string, Said>> = {
+/** Why something cannot be calculated or taken, by its code. */
+export const refusalTexts: Readonly<Record<string, Said>> = {
   ...refusedWaters,
   ...refusedTables,
   ...refusedLists,
@@ -96,7 +97,7 @@ const TEXTS: Readonly<Record<string, Said>> = {
 };
 
 export const refusal: Messages["refusal"] = ({ code, detail = {} }) => {
-  const said = TEXTS[code];
+  const said = refusalTexts[code];
   if (said === undefined) return `Not possible: ${code.replaceAll("-", " ")}.`;
   return typeof said === "string" ? said : said(detail);
 };

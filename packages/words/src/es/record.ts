@@ -32,7 +32,11 @@ const ASSUMED: Readonly<Record<string, string>> = {
   gauge: "una presión esperada, tal como se leerá",
 };
 
-const OPTIONAL = { keep: "conserva el equipo", takeOut: "quiere retirarlo", undecided: "sin decidir" } as const;
+const OPTIONAL = {
+  keep: "conserva el equipo",
+  takeOut: "quiere retirarlo",
+  undecided: "sin decidir",
+} as const;
 const TANK = { full: "lleno, drenaje en silencio", filling: "llenándose", unknown: "no se sabe" } as const;
 const VALVES = {
   feed: "válvula de entrada",

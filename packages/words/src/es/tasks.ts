@@ -24,7 +24,8 @@ export const taskTitle: Messages["taskTitle"] = (id) => {
 
 export const taskWhy: Messages["taskWhy"] = (task, sign = ".") => {
   const { detail = {} } = task;
-  if (task.why === "dueByDate") return detail.byDate ? `vence por fecha: ${detail.byDate}` : "vence por fecha";
+  if (task.why === "dueByDate")
+    return detail.byDate ? `vence por fecha: ${detail.byDate}` : "vence por fecha";
   if (task.why === "dueByLitres") return "vence por litros";
   if (task.why === "kindOfVisit") return "motivo de esta visita";
   if (task.why === "openPoint") return "quedó pendiente en una visita anterior";
@@ -60,8 +61,7 @@ const CAUTIONS: Readonly<Record<string, string>> = {
     "El agua estancada puede contener Legionella, moho, plomo y cobre: déjela correr sin rociar, no beba nada de ella.",
   deadLegs:
     "Sin tramos muertos: tape en la derivación. El trabajo en las tuberías del edificio es para personal con licencia.",
-  unscentedOnly:
-    "Solo cloro (lejía) sin aroma, como su etiqueta lo permite para sistemas de agua potable.",
+  unscentedOnly: "Solo cloro (lejía) sin aroma, como su etiqueta lo permite para sistemas de agua potable.",
   slowOn:
     "Abra la entrada despacio: el golpe de ariete y el aire atrapado rompen portacartuchos. Busque goteos mientras se llena.",
   disposal:

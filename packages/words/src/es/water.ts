@@ -84,8 +84,7 @@ const SUSPICIONS: Readonly<Record<string, string>> = {
   "hardness-in-grains-per-gallon": "¿Está la dureza en granos por galón?",
   "hardness-is-of-another-water": "La dureza no concuerda con calcio y magnesio: ¿otra muestra?",
   "conductivity-in-another-unit": "¿Está la conductividad en mS/cm?",
-  "dissolved-solids-do-not-fit-conductivity":
-    "Los sólidos disueltos no concuerdan con la conductividad.",
+  "dissolved-solids-do-not-fit-conductivity": "Los sólidos disueltos no concuerdan con la conductividad.",
 };
 
 const nameOf = (id: string) => NAMES[id] ?? id;

@@ -1,0 +1,28 @@
+import type { Said } from "../en/said.ts";
+
+/** Why a table, a row of a list, or a sticker, is not taken. */
+export const refusedLists: Readonly<Record<string, Said>> = {
+  "empty-table": "La tabla está vacía: hace falta una línea de nombres de columna y una línea por caso.",
+  "column-twice": ({ column }) => `La columna ${column} aparece dos veces: deje una.`,
+  "unclosed-quote": ({ row }) => `Unas comillas de la línea ${row} se abren y nunca se cierran.`,
+  "list-empty": "El archivo no tiene línea de encabezado con los nombres de las columnas.",
+  "list-column-missing": ({ column }) => `El archivo no tiene la columna "${column}". No se tomó nada.`,
+  "list-column-twice": ({ column }) => `La columna "${column}" aparece dos veces. No se tomó nada.`,
+  "row-unclosed-quote": "Unas comillas se abren y nunca se cierran; lo que sigue no se lee.",
+  "row-too-long": ({ cells, columns, row }) =>
+    row === undefined
+      ? `${cells} celdas para ${columns} columnas: ¿hay una coma fuera de comillas?`
+      : `La línea ${row} tiene más valores que columnas.`,
+  "row-without-site": "No hay sitio.",
+  "row-unkeepable-text": ({ column }) => `${column} tiene un signo que no se puede guardar.`,
+  "row-not-yes-or-no": ({ column, text }) => `${column}: "${text}" no es ni yes ni no.`,
+  "row-not-a-type": ({ column, text, types }) => `${column}: "${text}" no es ninguno de ${types}.`,
+  "row-no-such-day": ({ column, text }) => `${column}: "${text}" no es un día escrito como 2026-11-25.`,
+  "row-not-a-number": ({ column, text }) => `${column}: "${text}" no es un número.`,
+  "row-out-of-range": ({ column, text, low, high }) =>
+    `${column}: ${text} es apenas posible; puede ser de ${low} a ${high}.`,
+  "row-code-taken": ({ text }) => `El código de sitio ${text} pertenece a otro sitio de la lista.`,
+  "row-twice": ({ column, text, line }) => `${column} ${text} ya está en la línea ${line}.`,
+  "sticker-unreadable": "No es un código de adhesivo: ocho letras y cifras.",
+  "sticker-mistyped": "Un signo de este código está mal. Mire de nuevo.",
+};
