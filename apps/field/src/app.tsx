@@ -30,6 +30,7 @@ const OfficeRoutes = lazy(() =>
 const OFFICE =
   /^\/(?:day|scan|s|list|stickers|chain|point|site\/[^/]+\/owner|part\/[^/]+\/move|unit\/[^/]+\/(?:at|due|photos|plan|move|sticker|claim))(?:\/|$)/;
 
+const CountsScreen = lazy(() => import("./screens/counts.tsx"));
 const TryScreen = lazy(() => import("./try/try.tsx").then((module) => ({ default: module.TryScreen })));
 const WaterRoutes = lazy(() =>
   import("./water/routes.tsx").then((module) => ({ default: module.WaterRoutes })),
@@ -79,6 +80,7 @@ export function App() {
             <Route path="/unit/:id/try">{({ id }) => <TryScreen id={id} key={id} />}</Route>
             <Route path="/part/:id">{({ id }) => <PartScreen id={id} key={id} />}</Route>
             <Route path="/appliance/:id">{({ id }) => <ApplianceScreen id={id} key={id} />}</Route>
+            <Route path="/counts" component={CountsScreen} />
             <Route path="/instruments" component={InstrumentsScreen} />
             <Route path="/instrument/:id">{({ id }) => <InstrumentScreen id={id} key={id} />}</Route>
             <Route path="/models" component={ModelsScreen} />

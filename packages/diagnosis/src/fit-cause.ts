@@ -114,12 +114,17 @@ export interface CauseFit {
   readonly uShares: readonly number[];
   /** Squared distances of readings and freedoms together, each over its variance. */
   readonly misfit: number;
+  /** The same with every reading counting no more than `MOST_OF_ONE`: one slip of a meter is no unknown fault. */
+  readonly cappedMisfit: number;
   readonly count: number;
   /** What it would read at every sign. */
   readonly wouldRead: Values;
   /** The unit as it would be. */
   readonly truth: Hidden;
 }
+
+/** Chosen with `UNEXPLAINED_BELOW` on simulated visits with seeds of their own. */
+const MOST_OF_ONE = 7;
 
 /** What the model itself is off, relative. */
 const MODEL_RELATIVE = 0.02;
@@ -214,6 +219,10 @@ function descend(model: Model, startShare: number) {
 const dot = (a: readonly number[], b: readonly number[]) => a.reduce((sum, v, i) => sum + v * b[i]!, 0);
 const sumSquares = (a: readonly number[]) => dot(a, a);
 
+/** What the squared distances hold above the most that one may count. */
+const excess = (r: readonly number[]): number =>
+  r.reduce((sum, one) => sum + Math.max(0, one * one - MOST_OF_ONE), 0);
+
 /** How large the given causes are, if they are what is wrong, and how badly the readings still fit. */
 export function fitCauses(scene: Scene, causes: readonly CauseId[], readings: Readings): CauseFit {
   const taken = SIGN_IDS.filter((id) => Number.isFinite(readings[id]));
@@ -236,6 +245,7 @@ export function fitCauses(scene: Scene, causes: readonly CauseId[], readings: Re
     shares: causes.map((_, i) => Math.min(1, Math.max(0, best.z[from + i]!))),
     uShares: causes.map((_, i) => 1 / Math.sqrt(Math.max(1e-6, best.normal[from + i]?.[from + i] ?? 1))),
     misfit: best.misfit,
+    cappedMisfit: best.misfit - excess(residuals(best.model, best.values)),
     count: taken.length,
     wouldRead: best.values,
     truth: truthOf(best.model, best.z),

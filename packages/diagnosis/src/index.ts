@@ -1,6 +1,7 @@
 export { type Advice, advise, type Step, SURE } from "./advise.ts";
 export { caseFromFile, doubtOf, type FileCase, noteOf } from "./case-from-file.ts";
 export { CAUSE_IDS, CAUSES, type CauseId, COMPLAINTS, type Complaint } from "./causes.ts";
+export { countsFrom, countsInBook, USUAL_WORTH } from "./counts-in-book.ts";
 export { type DonorBank, donorBank } from "./donors.ts";
 export { type Engine, loadEngine } from "./engine.ts";
 export { type Expectation, expectationOf } from "./expectation.ts";

@@ -30,6 +30,7 @@ export const KIND_IDS = Object.keys({
   move: 0,
   plan: 0,
   meterCheck: 0,
+  causeCounts: 0,
 } satisfies Record<KindId, 0>) as readonly KindId[];
 
 type Shelf = Map<string, Kept<Kinds[KindId]>>;

@@ -499,6 +499,17 @@ export interface Settings {
   readonly saltRatioLimit?: number;
 }
 
+/** How often the company found each cause, as counted up to a day: one record a version, the newest counts. */
+export interface CauseCounts {
+  readonly version: number;
+  /** ISO date. */
+  readonly asOf: string;
+  /** By cause. */
+  readonly found: Readonly<Record<string, number>>;
+  /** How many found causes the assumed frequencies are worth. */
+  readonly assumedWorth: number;
+}
+
 export interface Kinds {
   readonly site: Site;
   readonly appliance: Appliance;
@@ -517,6 +528,7 @@ export interface Kinds {
   readonly move: Move;
   readonly plan: Plan;
   readonly meterCheck: MeterCheck;
+  readonly causeCounts: CauseCounts;
 }
 
 export type KindId = keyof Kinds;

@@ -1,14 +1,19 @@
 import {
+  type Assumed,
   advise,
   caseFromFile,
   checkFit,
+  countsFrom,
+  countsInBook,
   donorBank,
   evidenceFor,
+  frequencies,
   loadEngine,
   meaningsOf,
   posterior,
   type Readings,
   SIGN_IDS,
+  usualAssumed,
 } from "@tapside/diagnosis";
 import { type Kept, type KeptVisit, type Unit, unitFile } from "@tapside/records";
 import { type CliIo, type CommandVerb, options } from "../command-verb.ts";
@@ -29,11 +34,15 @@ function visitToDiagnose(visits: readonly KeptVisit[], named: string | undefined
 }
 
 /** Everything one visit's readings say: odds with evidence, sizes, the next test, the plan. */
-export async function diagnosisOf(scene: Parameters<typeof donorBank>[0], readings: Readings) {
+export async function diagnosisOf(
+  scene: Parameters<typeof donorBank>[0],
+  readings: Readings,
+  assumed: Assumed = usualAssumed,
+) {
   const engine = await loadEngine();
   const bank = donorBank(scene);
-  const advice = advise(engine, bank, readings);
-  const fit = checkFit(scene, posterior(engine, bank.expected, readings), readings);
+  const advice = advise(engine, bank, readings, {}, assumed);
+  const fit = checkFit(scene, posterior(engine, bank.expected, readings, assumed), readings);
   const likely = advice.odds.causes.filter(({ probability }) => probability >= 0.02).slice(0, 5);
   const { step } = advice;
   const evidence = evidenceFor(
@@ -41,6 +50,7 @@ export async function diagnosisOf(scene: Parameters<typeof donorBank>[0], readin
     engine,
     bank.expected,
     readings,
+    assumed,
   );
   return {
     causes: likely.map(({ cause, probability }, i) => ({
@@ -54,7 +64,9 @@ export async function diagnosisOf(scene: Parameters<typeof donorBank>[0], readin
     nothingIKnowExplainsThis: fit.unexplained,
     chance: fit.chance,
     step,
-    ...(step.kind === "test" && { meanings: meaningsOf(step.proposal.test, engine, bank, readings) }),
+    ...(step.kind === "test" && {
+      meanings: meaningsOf(step.proposal.test, engine, bank, readings, assumed),
+    }),
     tests: advice.tests.slice(0, 5),
     plan: advice.plan,
   };
@@ -74,6 +86,16 @@ function sizeOf(fit: ReturnType<typeof checkFit>, cause: string, readings: Readi
   return { size: { share: best.shares[at], u: best.uShares[at] }, beside };
 }
 
+/** Counts of a file of their own: `{ "version": 1, "asOf": "2026-11-25", "found": { "coldWater": 3 }, "assumedWorth": 60 }`. */
+function countsIn(text: string) {
+  try {
+    const data: unknown = JSON.parse(text);
+    return data && typeof data === "object" ? countsFrom(data) : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
 async function diagnoseFile(path: string | undefined, named: Readonly<Record<string, string>>, io: CliIo) {
   const book = bookIn(path, io);
   if (!book) return 2;
@@ -88,12 +110,26 @@ async function diagnoseFile(path: string | undefined, named: Readonly<Record<str
     io.complain(sentence(found));
     return 1;
   }
-  const diagnosis = await diagnosisOf(found.value.scene, found.value.readings);
+  const counts = named["--counts"]
+    ? countsIn(io.readText(named["--counts"]))
+    : countsInBook(book.causeCounts);
+  if (named["--counts"] && !counts) {
+    io.complain("The file of counts has no version and counts in it.");
+    return 2;
+  }
+  const assumed = { ...usualAssumed, frequencies: frequencies(counts) };
+  const diagnosis = await diagnosisOf(found.value.scene, found.value.readings, assumed);
   const unit: Kept<Unit> = file.unit;
   if (named["--json"])
     io.print(
       JSON.stringify(
-        { unit: unit.name, visit: visit.id, readings: found.value.readings, ...diagnosis },
+        {
+          unit: unit.name,
+          visit: visit.id,
+          countsVersion: counts?.version,
+          readings: found.value.readings,
+          ...diagnosis,
+        },
         rounded,
       ),
     );
@@ -104,10 +140,11 @@ async function diagnoseFile(path: string | undefined, named: Readonly<Record<str
 /** Odds over causes, the next test and the repair plan of a visit; or the scores on simulated visits. */
 export const diagnoseVerb: CommandVerb = {
   summary: "what is most likely wrong at a visit, and the next test",
-  usage: "diagnose FILE [--visit ID] [--json]\n       diagnose --simulate N --seed S [--altered]",
+  usage:
+    "diagnose FILE [--visit ID] [--counts FILE] [--json]\n       diagnose --simulate N --seed S [--altered]",
   examples: [{ args: ["diagnose", "examples/one-visit.tapside.json"], prints: "Next" }],
   run(args, io) {
-    const { plain, named } = options(args, ["--visit", "--simulate", "--seed"]);
+    const { plain, named } = options(args, ["--visit", "--simulate", "--seed", "--counts"]);
     return named["--simulate"] ? printSimulated(named, io) : diagnoseFile(plain[0], named, io);
   },
 };

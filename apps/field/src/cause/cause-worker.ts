@@ -1,11 +1,14 @@
 import {
+  type Assumed,
   advise,
+  type CompanyCounts,
   checkFit,
   type DonorBank,
   donorBank,
   type Engine,
   evidenceFor,
   type FitCheck,
+  frequencies,
   loadEngine,
   meaningsOf,
   plannerOn,
@@ -14,6 +17,7 @@ import {
   type Scene,
   SIGN_IDS,
   sizeOfCause,
+  usualAssumed,
 } from "@tapside/diagnosis";
 import type { CauseAsked, CauseTold, Diagnosis, FittedSizes } from "./worker-asks.ts";
 
@@ -31,10 +35,20 @@ function bankOf(scene: Scene): DonorBank {
   return bank;
 }
 
+const assumedWith = (counts: CompanyCounts | undefined): Assumed =>
+  counts ? { ...usualAssumed, frequencies: frequencies(counts) } : usualAssumed;
+
 function diagnose(engine: Engine, asked: Extract<CauseAsked, { kind: "diagnose" }>): Diagnosis {
-  const { scene, readings, setUps, notAgain, kitchenBusy, tools } = asked;
+  const { scene, readings, setUps, notAgain, kitchenBusy, tools, counts } = asked;
+  const assumed = assumedWith(counts);
   const near = bankOf(scene);
-  const advice = advise(engine, near, readings, { setUps, notAgain, kitchenBusy, ...(tools && { tools }) });
+  const advice = advise(
+    engine,
+    near,
+    readings,
+    { setUps, notAgain, kitchenBusy, ...(tools && { tools }) },
+    assumed,
+  );
   const { step } = advice;
   const likely = advice.odds.causes
     .filter(({ probability }, at) => at === 0 || probability >= WORTH_SHOWING)
@@ -44,12 +58,13 @@ function diagnose(engine: Engine, asked: Extract<CauseAsked, { kind: "diagnose" 
     engine,
     near.expected,
     readings,
+    assumed,
   );
   return {
     causes: likely.map((one, i) => ({ ...one, evidence: evidence[i] ?? [] })),
     two: advice.odds.two,
     step,
-    meanings: step.kind === "test" ? meaningsOf(step.proposal.test, engine, near, readings) : [],
+    meanings: step.kind === "test" ? meaningsOf(step.proposal.test, engine, near, readings, assumed) : [],
     tests: advice.tests,
     plan: advice.plan,
   };
@@ -81,7 +96,7 @@ self.addEventListener("message", async ({ data }: MessageEvent<CauseAsked>) => {
   }
   tell({ kind: "diagnosed", key: data.key, diagnosis: diagnose(engine, data) });
   const { scene, readings } = data;
-  const result = posterior(engine, bankOf(scene).expected, readings);
+  const result = posterior(engine, bankOf(scene).expected, readings, assumedWith(data.counts));
   const fit = checkFit(scene, result, readings);
   tell({ kind: "fit", key: data.key, unexplained: fit.unexplained, sizes: sizesOf(scene, fit, readings) });
 });

@@ -1,6 +1,7 @@
 import {
   type CauseId,
   COMPLAINTS,
+  countsInBook,
   TESTS,
   type Test,
   type TestId,
@@ -25,8 +26,9 @@ const pathOf = (open: OpenVisit, test: string) => `${open.base}/cause/${test}`;
 /** What is most likely wrong at this visit, and what to do next: a test, or a repair. For the technician only. */
 export default function CauseScreen({ open }: { open: OpenVisit }) {
   const found = visitCase(open);
+  const counts = countsInBook(open.live.snapshot().book.causeCounts);
   const { diagnosis, isFresh, fit, sizes } = useDiagnosis(
-    found.kind === "known" ? { ...found.value, ...hourOf(open) } : undefined,
+    found.kind === "known" ? { ...found.value, ...hourOf(open), counts } : undefined,
   );
   const [shown, setShown] = useState<"tests" | "plan" | "hour">();
   useEffect(() => {
@@ -41,7 +43,7 @@ export default function CauseScreen({ open }: { open: OpenVisit }) {
   return (
     <Screen
       title={words.title}
-      subtitle={words.fromModel}
+      subtitle={counts ? words.fromCounts(counts.version) : words.fromModel}
       back={undoPress(open)}
       middle={{
         label: words.toJudgement,

@@ -1,11 +1,14 @@
 import {
   type CauseId,
   caseFromFile,
+  countsInBook,
   expectationOf,
   type FileCase,
+  frequencies,
   loadEngine,
   odds,
   saidToOwner,
+  usualAssumed,
 } from "@tapside/diagnosis";
 import type { SaidCause } from "@tapside/report";
 import type { OpenVisit } from "../visit/use-visit.ts";
@@ -24,7 +27,9 @@ export async function saidCauses(open: OpenVisit): Promise<readonly SaidCause[]>
   const found = wasSearched(open) ? caseFromFile(open.file, open.visit.id) : undefined;
   if (found?.kind !== "known") return [];
   const engine = await loadEngine();
-  const oddsAt = ({ scene, readings }: FileCase) => odds(engine, expectationOf(scene), readings);
+  const counts = countsInBook(open.live.snapshot().book.causeCounts);
+  const assumed = { ...usualAssumed, frequencies: frequencies(counts) };
+  const oddsAt = ({ scene, readings }: FileCase) => odds(engine, expectationOf(scene), readings, assumed);
   const before = oddsAt(found.value);
   const now = visitCase(open);
   const repaired = repairedIn(open);

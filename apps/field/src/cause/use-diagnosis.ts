@@ -1,4 +1,4 @@
-import type { Readings, Scene, SetUpId, TestId, Tool } from "@tapside/diagnosis";
+import type { CompanyCounts, Readings, Scene, SetUpId, TestId, Tool } from "@tapside/diagnosis";
 import { useEffect, useState } from "react";
 import type { CauseAsked, CauseTold, Diagnosis, FittedSizes } from "./worker-asks.ts";
 
@@ -16,6 +16,7 @@ interface CaseAsked {
   readonly setUps?: readonly SetUpId[];
   readonly notAgain?: readonly TestId[];
   readonly kitchenBusy?: boolean;
+  readonly counts?: CompanyCounts | undefined;
   readonly tools?: readonly Tool[] | undefined;
 }
 
@@ -29,13 +30,22 @@ export function useDiagnosis(asked: CaseAsked | undefined) {
   useEffect(() => {
     if (!key) return;
     const asked = JSON.parse(key) as CaseAsked;
-    const { setUps = NONE, notAgain = NONE, kitchenBusy = false, tools } = asked;
+    const { setUps = NONE, notAgain = NONE, kitchenBusy = false, tools, counts } = asked;
     const listen = ({ data }: MessageEvent<CauseTold>) => {
       if (data.key !== key) return;
       if (data.kind === "diagnosed") setFound(data);
       if (data.kind === "fit") setFit(data);
     };
-    const question: CauseAsked = { ...asked, kind: "diagnose", key, setUps, notAgain, kitchenBusy, tools };
+    const question: CauseAsked = {
+      ...asked,
+      kind: "diagnose",
+      key,
+      setUps,
+      notAgain,
+      kitchenBusy,
+      tools,
+      counts,
+    };
     causeWorker().addEventListener("message", listen);
     causeWorker().postMessage(question);
     return () => causeWorker().removeEventListener("message", listen);

@@ -23,6 +23,15 @@ export const causeWords = {
   sentence: (text: string) => `${text[0]?.toUpperCase() ?? ""}${text.slice(1)}`,
   wasIt: "Was this it? The owner reads it so.",
   foundIt: (cause: string) => `Found: ${cause}`,
+  fromCounts: (version: number) =>
+    `Odds from a model and the company's counts, version ${version}. For the technician only.`,
+  counts: "Causes found",
+  countsHint:
+    "What the company found and confirmed. The assumed frequencies are mixed in and count as much as the number below (Dirichlet mean). Each day's changes make a new version.",
+  countsVersion: (version: number, asOf: string) => `Version ${version}, ${asOf}`,
+  noCounts: "No counts yet: the frequencies are assumed.",
+  assumedWorth: (n: number) => `The assumed frequencies are worth ${n} found causes`,
+  countOf: (cause: string, n: number, share: string) => `${cause}: ${n} found, ${share} of all`,
   trust: "Do you trust it?",
   checking: "Checking whether a cause explains every reading…",
   explained: "A known cause explains the readings.",

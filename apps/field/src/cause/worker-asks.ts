@@ -1,6 +1,7 @@
 import type {
   CauseId,
   CauseSize,
+  CompanyCounts,
   Evidence,
   Meaning,
   Practice,
@@ -25,6 +26,8 @@ export type CauseAsked =
       readonly setUps: readonly SetUpId[];
       readonly notAgain: readonly TestId[];
       readonly kitchenBusy: boolean;
+      /** The company's own counts, if there are any. */
+      readonly counts: CompanyCounts | undefined;
       /** Tools in the van; all when absent. */
       readonly tools: readonly Tool[] | undefined;
     }

@@ -88,6 +88,7 @@ function Places() {
   const places: readonly (readonly [string, string])[] = [
     [officeWords.listIn, "/list"],
     [words.instruments, "/instruments"],
+    [words.causesFound, "/counts"],
     [words.models, "/models"],
     [officeWords.stickerRoll, "/stickers"],
     [words.practiceUnit, "/practice"],

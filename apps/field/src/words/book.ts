@@ -47,6 +47,7 @@ export const bookWords = {
   appliances: "Appliances it feeds",
   limits: "Limits",
   instruments: "Instruments",
+  causesFound: "Causes found",
   settings: "Settings",
   remove: "Take out of the book",
   undoBrings: "undo brings it back",

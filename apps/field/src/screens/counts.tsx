@@ -1,0 +1,67 @@
+import { CAUSE_IDS, type CauseId, countsInBook, frequencies, USUAL_WORTH } from "@tapside/diagnosis";
+import { causeWords as words } from "../cause/words.ts";
+import { Band } from "../look/band.tsx";
+import { todayIso } from "../look/fields/date-field.tsx";
+import { Screen } from "../look/screen.tsx";
+import { useBook } from "../store/use-book.ts";
+import { bookWords } from "../words/book.ts";
+import { undoOrBack } from "./setup-keys.ts";
+
+const WORTH_STEP = 20;
+
+/** How often the company found each cause: a versioned record that replaces the assumed frequencies bit by bit. */
+export default function CountsScreen() {
+  const { live, snapshot } = useBook();
+  const kept = countsInBook(snapshot.book.causeCounts);
+  const shares = frequencies(kept);
+  const assumedWorth = kept?.assumedWorth ?? USUAL_WORTH;
+  const write = (found: Readonly<Partial<Record<CauseId, number>>>, worth: number) => {
+    const asOf = todayIso();
+    const version = kept?.asOf === asOf ? kept.version : (kept?.version ?? 0) + 1;
+    void live.write("causeCounts", `causeCounts:${version}`, { version, asOf, found, assumedWorth: worth });
+  };
+  const change = (cause: CauseId, by: number) => {
+    const found = { ...kept?.found, [cause]: Math.max(0, (kept?.found[cause] ?? 0) + by) };
+    write(found, assumedWorth);
+  };
+  const changeWorth = (by: number) => write({ ...kept?.found }, Math.max(0, assumedWorth + by));
+  return (
+    <Screen
+      title={words.counts}
+      subtitle={kept ? words.countsVersion(kept.version, kept.asOf) : words.noCounts}
+      back={undoOrBack(live, "/more")}
+      next={{ label: bookWords.back, to: "/more" }}
+    >
+      <Band tint>{words.countsHint}</Band>
+      <Steps legend={words.assumedWorth(assumedWorth)} step={WORTH_STEP} name="" onStep={changeWorth} />
+      {CAUSE_IDS.map((cause, i) => (
+        <Steps
+          key={cause}
+          legend={words.countOf(words.causes[cause], kept?.found[cause] ?? 0, words.percent(shares[i]!))}
+          step={1}
+          name={words.causes[cause]}
+          onStep={(by) => change(cause, by)}
+        />
+      ))}
+    </Screen>
+  );
+}
+
+interface StepsProps {
+  readonly legend: string;
+  readonly name: string;
+  readonly step: number;
+  readonly onStep: (by: number) => void;
+}
+
+const Steps = ({ legend, name, step, onStep }: StepsProps) => (
+  <fieldset className="answers">
+    <legend>{legend}</legend>
+    <button type="button" aria-label={`−${step} ${name}`} onClick={() => onStep(-step)}>
+      −{step}
+    </button>
+    <button type="button" aria-label={`+${step} ${name}`} onClick={() => onStep(step)}>
+      +{step}
+    </button>
+  </fieldset>
+);
