@@ -17,6 +17,7 @@ import {
   type Scene,
   SIGN_IDS,
   sizeOfCause,
+  slotToRead,
   usualAssumed,
 } from "@tapside/diagnosis";
 import type { CauseAsked, CauseTold, Diagnosis, FittedSizes } from "./worker-asks.ts";
@@ -79,7 +80,9 @@ function sizesOf(scene: Scene, { fits }: FitCheck, readings: Readings): FittedSi
         size: sizeOfCause(cause, fit, scene),
         beside: SIGN_IDS.flatMap((sign) => {
           const read = readings[sign];
-          return read === undefined ? [] : [{ sign, read, wouldRead: fit.wouldRead[sign] }];
+          return read === undefined && !slotToRead(sign)
+            ? []
+            : [{ sign, read, wouldRead: fit.wouldRead[sign] }];
         }),
       };
   return sizes;

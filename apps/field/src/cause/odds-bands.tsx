@@ -67,7 +67,7 @@ function HowLarge({ fitted }: { fitted: FittedSizes[keyof FittedSizes] }) {
           {beside.map(({ sign, read, wouldRead }) => (
             <Fragment key={sign}>
               <span>{words.signs[sign]}</span>
-              <span>{words.signText(sign, read)}</span>
+              <span>{read === undefined ? "–" : words.signText(sign, read)}</span>
               <span>{words.signText(sign, wouldRead, 2)}</span>
             </Fragment>
           ))}

@@ -42,7 +42,8 @@ export type FittedSizes = Readonly<
         readonly size: CauseSize | undefined;
         readonly beside: readonly {
           readonly sign: SignId;
-          readonly read: number;
+          /** Absent: not read. */
+          readonly read: number | undefined;
           readonly wouldRead: number;
         }[];
       }

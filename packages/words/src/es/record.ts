@@ -68,9 +68,15 @@ export const record: RecordWords = {
     airCharge: "Carga de aire del tanque",
     usableLitres: "Litros útiles",
   },
+  cause: {
+    found: (name) => `Encontrada, corregida y medida de nuevo: ${name}`,
+    mostLikely: (name) => `Lo más probable, sin comprobar: ${name}`,
+    notConfirmed: (name) => `Buscada, no confirmada: ${name}`,
+  },
   titles: {
     findings: "Hallazgos",
     questioned: "Lecturas que se cuestionaron",
+    causes: "Causa",
     inspection: "Revisión",
     sampling: "Tanque al tomar las muestras",
     valves: "Válvulas al salir",
