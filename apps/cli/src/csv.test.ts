@@ -18,6 +18,7 @@ it("reads what it wrote", () => {
 it.each([
   ["", "empty-table"],
   ["a,a\n1,2\n", "column-twice"],
+  ["a;b\n1,2;3\n", "not-commas"],
   ['a,b\n"1,2\n', "unclosed-quote"],
   ["a,b\n1,2,3\n", "row-too-long"],
 ])("%j is refused as %s", (text, code) => {

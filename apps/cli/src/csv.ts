@@ -7,13 +7,15 @@ export interface Table {
 
 /**
  * Reads comma-separated text with a header row; quotes as in RFC 4180.
- * Refused: "empty-table", "column-twice", "unclosed-quote", "row-too-long".
+ * Refused: "empty-table", "not-commas", "column-twice", "unclosed-quote", "row-too-long".
  */
 export function readTable(text: string): Outcome<Table> {
   const lines = cells(text.replace(/^\uFEFF/, ""));
   if (lines.kind !== "known") return lines;
-  const [columns, ...body] = lines.value.filter((line) => line.some((cell) => cell !== ""));
-  if (!columns) return refused("empty-table");
+  const [header, ...body] = lines.value.filter((line) => line.some((cell) => cell !== ""));
+  if (!header) return refused("empty-table");
+  if (header.length === 1 && /[;\t]/.test(header[0]!)) return refused("not-commas");
+  const columns = header.map((name) => name.trim());
   const twice = columns.find((name, i) => columns.indexOf(name) !== i);
   if (twice !== undefined) return refused("column-twice", { column: twice });
   const long = body.findIndex((line) => line.length > columns.length);

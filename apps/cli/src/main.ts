@@ -11,6 +11,12 @@ const io: CliIo = {
   complain: (line) => process.stderr.write(`${line}\n`),
 };
 
+// Whoever reads the output may stop early (`| head`): that is no failure.
+process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+  if (error.code !== "EPIPE") throw error;
+  process.exit();
+});
+
 try {
   process.exitCode = await runCli(process.argv.slice(2), io);
 } catch (error) {

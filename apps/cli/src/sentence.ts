@@ -5,5 +5,9 @@ import { en } from "@tapside/words";
 export function sentence(outcome: Exclude<Outcome<never>, { kind: "known" }>): string {
   return outcome.kind === "refused"
     ? en.refusal(outcome)
-    : `Cannot tell: ${outcome.missing.join(", ")} is missing.`;
+    : `Cannot tell: ${outcome.missing.join(", ")} ${outcome.missing.length > 1 ? "are" : "is"} missing.`;
 }
+
+/** A column nothing reads, and the one it was probably meant for. */
+export const columnMistaken = (written: string, meant: string): string =>
+  `The column ${written} is not read. If it is ${meant}, name it so.`;

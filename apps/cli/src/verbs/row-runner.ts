@@ -1,7 +1,8 @@
 import type { CliIo, CommandVerb, Example } from "../command-verb.ts";
 import { options } from "../command-verb.ts";
 import { readTable, type Table, writeTable } from "../csv.ts";
-import { sentence } from "../sentence.ts";
+import { columnMistaken, sentence } from "../sentence.ts";
+import { mistakenColumns, watchedRow } from "./columns-read.ts";
 import type { RowVerb } from "./row-verb.ts";
 
 /** A row verb as a command: one case a row in, the same rows with the computed columns out, refused rows listed. */
@@ -20,7 +21,12 @@ function runRows(name: string, verb: RowVerb, args: readonly string[], io: CliIo
   if (!input) return complain(io, `Name a table: tapside ${name} IN.csv -o OUT.csv`);
   const table = readTable(io.readText(input));
   if (table.kind !== "known") return complain(io, `${input}: ${sentence(table)}`);
-  const done = table.value.rows.map((row, i) => ({ row: i + 2, input: row, outcome: verb.row(row) }));
+  const asked = new Set<string>();
+  const done = table.value.rows.map((row, i) => ({
+    row: i + 2,
+    input: row,
+    outcome: verb.row(watchedRow(row, asked)),
+  }));
   const refusedRows = done.flatMap(({ row, outcome }) =>
     outcome.kind === "known" ? [] : [{ row, reason: sentence(outcome) }],
   );
@@ -31,6 +37,8 @@ function runRows(name: string, verb: RowVerb, args: readonly string[], io: CliIo
   if (named["-o"]) io.writeText(named["-o"], text);
   if (named["--json"]) io.print(JSON.stringify({ rows: answered, refused: refusedRows }));
   else if (!named["-o"]) io.print(text.trimEnd());
+  for (const [written, meant] of mistakenColumns(table.value.columns, asked))
+    io.complain(columnMistaken(written, meant));
   for (const { row, reason } of refusedRows) io.complain(`row ${row} refused: ${reason}`);
   return refusedRows.length > 0 ? 1 : 0;
 }
