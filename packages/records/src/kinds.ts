@@ -101,6 +101,8 @@ export interface Site {
   readonly address?: string;
   readonly key?: string;
   readonly hours?: string;
+  /** The owner's language, for the record they get ("es"); without it, the technician's. */
+  readonly language?: string;
 }
 
 /** Who owns a site from a day on. What was before that day belongs to the owner before. */

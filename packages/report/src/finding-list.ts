@@ -33,7 +33,7 @@ function findingLine(finding: Finding, words: Messages): string {
   const phase = words.phases[finding.phase].toLowerCase();
   const pattern = finding.detail?.pattern ? words.record.says.mostLikely : "";
   return [
-    `${howSure(finding, words)}${text.title} (${phase}): ${text.verdict}${numberOf(finding)}`,
+    `${howSure(finding, words)}${text.title} (${phase}): ${text.verdict}${numberOf(finding, words)}`,
     text.limit && words.record.limit(text.limit),
     text.reason && `${pattern}${text.reason}`,
     finding.action && words.record.toDo(lowerFirst(words.taskTitle(finding.action))),
@@ -42,10 +42,10 @@ function findingLine(finding: Finding, words: Messages): string {
     .join("; ");
 }
 
-function numberOf({ figure }: Finding): string {
+function numberOf({ figure }: Finding, words: Messages): string {
   if (!figure) return "";
   const { text, uText } = formatFigure(figure);
-  return ` ${text}${uText ? ` ± ${uText}` : ""} ${figure.unit}`;
+  return ` ${text}${uText ? ` ± ${uText}` : ""} ${words.unit(figure.unit)}`;
 }
 
 export const lowerFirst = (text: string): string => text.slice(0, 1).toLowerCase() + text.slice(1);

@@ -1,4 +1,5 @@
 import { freeze } from "@tapside/records";
+import { messagesIn } from "@tapside/words";
 import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
 import { describe, expect, it } from "vitest";
 import type { RecordContent } from "./block.ts";
@@ -28,10 +29,19 @@ async function readBack(content: RecordContent) {
     text.push(items.map((item) => ("str" in item ? item.str : "")).join(" "));
     walk((await page.getStructTree()) as Node);
   }
-  const { Title } = (await pdf.getMetadata()).info as { Title: string };
+  const { Title, Language } = (await pdf.getMetadata()).info as { Title: string; Language: string };
   const marked = await pdf.getMarkInfo();
   const all = text.join(" ").replace(/\s+/g, " ");
-  return { pages: pdf.numPages, text: all, roles, alts, title: Title, marked: marked?.Marked, mark };
+  return {
+    pages: pdf.numPages,
+    text: all,
+    roles,
+    alts,
+    title: Title,
+    language: Language,
+    marked: marked?.Marked,
+    mark,
+  };
 }
 
 const count = (roles: readonly string[], role: string) => roles.filter((one) => one === role).length;
@@ -97,5 +107,26 @@ describe("the printed record", () => {
       block.kind === "readings" ? { kind: block.kind, head: block.head, rows: block.rows } : block,
     );
     expect((await readBack({ ...old, blocks })).text).toContain("Service record");
+  });
+});
+
+describe("the record of an owner who reads Spanish", () => {
+  const es = messagesIn("es");
+  const spanish = demoRecord(2, undefined, es);
+  it("is Spanish in text, title and language of the document, with the same structure", async () => {
+    const read = await readBack(spanish);
+    const english = await readBack(demoRecord(2));
+    expect(read.language).toBe("es");
+    expect(english.language).toBe("en");
+    expect(read.title).toMatch(/^Registro de servicio, /);
+    expect(count(read.roles, "TH")).toBe(count(english.roles, "TH"));
+    expect(read.text).toContain("No analiza microbios, plomo ni nitrato.");
+    expect(read.text).toMatch(/página 1 de \d/);
+    expect(read.text).not.toMatch(/ (?:the|was|with|limit|not|of) /);
+  });
+  it("is read with its own letters in the bundled face", async () => {
+    const letters = "áéíóúñü¿¡ÁÉÍÓÚÑÜ";
+    const read = await readBack({ ...spanish, subtitle: letters });
+    expect(read.text).toContain(letters);
   });
 });

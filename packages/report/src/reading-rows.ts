@@ -119,7 +119,7 @@ function noteOf(plan: RowPlan, visit: KeptVisit, assessment: Assessment, words: 
     .find((one) => one.kind === "known");
   if (figure?.kind !== "known") return "";
   const { uText } = formatFigure(figure.value);
-  return `${figure.value.unit}${uText ? ` ± ${uText}` : ""}`;
+  return `${words.unit(figure.value.unit)}${uText ? ` ± ${uText}` : ""}`;
 }
 
 function limitOf(plan: RowPlan, assessment: Assessment, words: Messages): string {

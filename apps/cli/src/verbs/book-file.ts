@@ -1,6 +1,7 @@
 import { assess } from "@tapside/assessment";
 import { type Book, bookOf, EMPTY_STATE, fold, importFile, type KeptVisit, unitFile } from "@tapside/records";
 import { type CliIo, options } from "../command-verb.ts";
+import { wordsAsked } from "../language-option.ts";
 import { sentence } from "../sentence.ts";
 
 /** The book in an exported file, or undefined after a sentence that says why not. */
@@ -37,10 +38,11 @@ function judged(book: Book, visit: KeptVisit) {
 
 /** The visit an argument list names, judged; undefined after a sentence that says why not. */
 export function openVisit(args: readonly string[], io: CliIo) {
-  const { plain, named } = options(args, ["-o", "--visit"]);
+  const { plain, named } = options(args, ["-o", "--visit", "--language"]);
   const book = bookIn(plain[0], io);
   const visit = book && visitIn(book, named["--visit"], io);
   const found = book && visit && judged(book, visit);
   if (visit && !found) io.complain("The visit's unit is not in this file.");
-  return found && visit && book ? { ...found, visit, book, named } : undefined;
+  const words = found && wordsAsked(named["--language"], found.file.site.language, io);
+  return found && visit && book && words ? { ...found, visit, book, named, words } : undefined;
 }

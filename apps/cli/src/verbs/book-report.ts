@@ -3,7 +3,7 @@ import { freeze, inputsChangedSince, verifyRecord } from "@tapside/records";
 import { buildRecord, type RecordContent } from "@tapside/report";
 import { recordHtml } from "@tapside/report/html";
 import { type PdfFonts, recordPdf } from "@tapside/report/pdf";
-import { en } from "@tapside/words";
+import { messagesIn } from "@tapside/words";
 import type { CliIo, CommandVerb } from "../command-verb.ts";
 import { openVisit } from "./book-file.ts";
 
@@ -21,7 +21,7 @@ export const fonts = (io: CliIo): PdfFonts => {
 export const reportVerb: CommandVerb = {
   summary: "the service record of a visit as PDF or HTML",
   usage:
-    "report FILE -o OUT.pdf|OUT.html [--visit ID] [--json]\n  a record already issued in the file is printed as it was frozen",
+    "report FILE -o OUT.pdf|OUT.html [--visit ID] [--language en|es] [--json]\n  without a language: the one of the site's owner, else English\n  a record already issued in the file is printed as it was frozen, in its own language",
   examples: [],
   async run(args, io) {
     const found = openVisit(args, io);
@@ -42,7 +42,7 @@ export const reportVerb: CommandVerb = {
     if (found.named["--json"]) io.print(JSON.stringify({ mark, content }));
     else io.complain(`${out}, record mark ${mark}`);
     if (inputsChangedSince(content.inputsMark, found.file, found.visit.id))
-      io.complain(en.record.says.changedSince);
+      io.complain(messagesIn(content.language).record.says.changedSince);
     return 0;
   },
 };
@@ -64,7 +64,7 @@ function recordOf(
     file: found.file,
     visitId: found.visit.id,
     assessment: found.assessment,
-    words: en,
+    words: found.words,
     issuedAt: found.asOf,
     timeZone: found.timeZone,
     revision: 1,

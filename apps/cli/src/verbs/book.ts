@@ -1,4 +1,4 @@
-import { en, formatFigure } from "@tapside/words";
+import { formatFigure } from "@tapside/words";
 import type { CommandVerb } from "../command-verb.ts";
 import { claimVerb, stickersVerb } from "./book-claim.ts";
 import { calendarVerb, dueVerb } from "./book-due.ts";
@@ -10,7 +10,7 @@ import { verifyVerb } from "./book-verify.ts";
 
 const assessVerb: CommandVerb = {
   summary: "judges a visit of an exported file",
-  usage: "assess FILE [--visit ID] [--json]",
+  usage: "assess FILE [--visit ID] [--language en|es] [--json]",
   examples: [{ args: ["assess", "examples/one-visit.tapside.json"], prints: "outside" }],
   run(args, io) {
     const found = openVisit(args, io);
@@ -19,18 +19,20 @@ const assessVerb: CommandVerb = {
       io.print(JSON.stringify(found.assessment));
       return 0;
     }
+    const { words } = found;
     for (const finding of found.assessment.findings) {
-      const text = en.finding(finding);
+      const text = words.finding(finding);
       const figure = finding.figure && formatFigure(finding.figure);
       const number = figure
         ? ` ${figure.text}${figure.uText ? ` ± ${figure.uText}` : ""} ${finding.figure?.unit ?? ""}`
         : "";
       io.print(
-        `${text.title} (${en.phases[finding.phase].toLowerCase()}): ${text.verdict}${number}${text.limit ? `; ${text.limit}` : ""}${text.reason ? `; ${text.reason}` : ""}`,
+        `${text.title} (${words.phases[finding.phase].toLowerCase()}): ${text.verdict}${number}${text.limit ? `; ${text.limit}` : ""}${text.reason ? `; ${text.reason}` : ""}`,
       );
     }
-    for (const question of found.assessment.questions) io.print(`? ${en.question(question)}`);
-    for (const task of found.assessment.tasks) io.print(`> ${en.taskTitle(task.id)} (${en.taskWhy(task)})`);
+    for (const question of found.assessment.questions) io.print(`? ${words.question(question)}`);
+    for (const task of found.assessment.tasks)
+      io.print(`> ${words.taskTitle(task.id)} (${words.taskWhy(task)})`);
     return 0;
   },
 };

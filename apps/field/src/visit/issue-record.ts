@@ -1,7 +1,7 @@
 import { assess } from "@tapside/assessment";
 import { freeze, unitFile } from "@tapside/records";
 import { buildRecord, type RecordContent } from "@tapside/report";
-import { en } from "@tapside/words";
+import { messagesIn } from "@tapside/words";
 import { contextNow } from "./context-now.ts";
 import { writesAtTheEnd } from "./finish-visit.ts";
 import type { OpenVisit } from "./use-visit.ts";
@@ -25,7 +25,7 @@ export async function issueRecord(open: OpenVisit): Promise<Issued> {
     file,
     visitId: visit.id,
     assessment: assess(file, visit.id, context),
-    words: en,
+    words: messagesIn(file.site.language),
     issuedAt,
     timeZone: context.timeZone,
     settings: context.settings,

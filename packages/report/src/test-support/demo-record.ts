@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { assess } from "@tapside/assessment";
 import { bookOf, EMPTY_STATE, fold, importFile, type UnitFile, unitFile } from "@tapside/records";
-import { en } from "@tapside/words";
+import { en, type Messages } from "@tapside/words";
 import type { RecordContent } from "../block.ts";
 import { buildRecord } from "../build-record.ts";
 
@@ -18,12 +18,15 @@ const font = (name: string) => new Uint8Array(readFileSync(here(`../../../pictur
 export const FONTS = { regular: font("B612-Regular.otf"), bold: font("B612-Bold.otf") };
 
 /** The record of a unit's last visit, after `edit` of the unit's file. */
-export function demoRecord(n: number, edit: (file: UnitFile) => UnitFile = (file) => file): RecordContent {
+export function demoRecord(
+  n: number,
+  edit: (file: UnitFile) => UnitFile = (file) => file,
+  words: Messages = en,
+): RecordContent {
   const file = edit(demoUnit(n));
   const visit = file.visits.at(-1)!;
   const asOf = visit.endedAt!;
   const assessment = assess(file, visit.id, { asOf, timeZone: "UTC", settings: {} });
-  const words = en;
   return buildRecord({
     file,
     visitId: visit.id,

@@ -1,7 +1,7 @@
 import type { Finding } from "@tapside/assessment";
 import type { DecimalSign, FindingWords, Messages } from "../messages.ts";
 import { plainNumber } from "../plain-number.ts";
-import { listed, missing, missingName, quantity, source, verdicts } from "./names.ts";
+import { listed, missing, missingName, quantity, source, unit as unitName, verdicts } from "./names.ts";
 import { refusal } from "./refusals.ts";
 
 type Detail = Readonly<Record<string, string | number>>;
@@ -142,7 +142,7 @@ function carbonReason({ usedShare, lowM3, highM3 }: Detail, sign: DecimalSign): 
 function limitText(finding: Finding, sign: DecimalSign): string {
   const { limit } = finding;
   if (!limit) return "";
-  const unit = [limit.unit, limit.scale && `escala ${limit.scale}`].filter(Boolean).join(", ");
+  const unit = [unitName(limit.unit), limit.scale && `escala ${limit.scale}`].filter(Boolean).join(", ");
   const range =
     limit.low !== undefined && limit.high !== undefined
       ? `${short(limit.low, sign)} a ${short(limit.high, sign)}`

@@ -135,7 +135,14 @@ const RULES: Readonly<Record<string, string>> = {
 
 export const rule = (id: string): string => RULES[id] ?? id;
 
-const UNITS: Readonly<Record<string, string>> = { "mg/L CaCO3": "mg/L como CaCO₃", "uS/cm": "µS/cm" };
+const UNITS: Readonly<Record<string, string>> = {
+  "mg/L CaCO3": "mg/L como CaCO₃",
+  "uS/cm": "µS/cm",
+  "of new": "de lo nuevo",
+  "× new": "× lo nuevo",
+  "× to waste": "× a desagüe",
+  "× its rated litres": "× sus litros nominales",
+};
 
 export const unit = (id: string): string => UNITS[id] ?? id;
 

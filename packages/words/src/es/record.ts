@@ -74,6 +74,7 @@ export const record: RecordWords = {
     notConfirmed: (name) => `Buscada, no confirmada: ${name}`,
   },
   titles: {
+    causes: "Causa",
     findings: "Hallazgos",
     questioned: "Lecturas que se cuestionaron",
     causes: "Causa",
@@ -91,6 +92,11 @@ export const record: RecordWords = {
     sources: "Fuentes de los límites",
     assumed: "Supuesto donde no se leyó nada (porcentajes: una desviación estándar)",
     life: "Vida de este elemento",
+  },
+  cause: {
+    found: (name) => `Hallado, corregido y medido de nuevo: ${name}`,
+    mostLikely: (name) => `Lo más probable, sin probar: ${name}`,
+    notConfirmed: (name) => `Se buscó, no se confirmó: ${name}`,
   },
   life: { salt: "sal", flow: "caudal", fresh: "nuevo", today: "esta visita" },
   says: {
