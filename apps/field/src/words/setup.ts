@@ -1,3 +1,5 @@
+import type { Language } from "@tapside/words";
+
 /** Names of everything that can be set up. */
 export const setupWords = {
   choose: "Choose",
@@ -22,6 +24,8 @@ export const setupWords = {
     hours: "Best hours",
     waterSource: "Water source",
     altitude: "Altitude",
+    language: "Owner's language",
+    languages: { en: "English", es: "Español" } satisfies Record<Language, string>,
   },
   point: {
     name: "Place",

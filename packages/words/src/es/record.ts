@@ -68,13 +68,7 @@ export const record: RecordWords = {
     airCharge: "Carga de aire del tanque",
     usableLitres: "Litros útiles",
   },
-  cause: {
-    found: (name) => `Encontrada, corregida y medida de nuevo: ${name}`,
-    mostLikely: (name) => `Lo más probable, sin comprobar: ${name}`,
-    notConfirmed: (name) => `Buscada, no confirmada: ${name}`,
-  },
   titles: {
-    causes: "Causa",
     findings: "Hallazgos",
     questioned: "Lecturas que se cuestionaron",
     causes: "Causa",

@@ -1,3 +1,4 @@
+import { LANGUAGES } from "@tapside/words";
 import type { FieldSpec } from "../../look/form.tsx";
 import { setupWords } from "../../words/setup.ts";
 
@@ -21,6 +22,12 @@ export const siteSpecs: readonly FieldSpec[] = [
     baseUnit: "m",
     units: ["m", "ft"],
     range: [-430, 5200],
+  },
+  {
+    kind: "choice",
+    field: "language",
+    label: words.language,
+    choices: LANGUAGES.map((language) => [language, words.languages[language]] as const),
   },
 ];
 
