@@ -86,18 +86,26 @@ await page.getByText(/taken in/).waitFor();
 const slow = await page.context().newCDPSession(page);
 await slow.send("Emulation.setCPUThrottlingRate", { rate: THROTTLE });
 
+const GIVE_UP_MS = 60_000;
+
 /** From the tap until the screen has been drawn, by the page's own clock. */
 async function until(act: string, there: string): Promise<number> {
   return page.evaluate(
-    async ([doIt, wanted]) => {
+    async ([doIt, wanted, most]) => {
       const start = performance.now();
-      new Function(doIt!)();
+      new Function(doIt as string)();
       const is = new Function(`return ${wanted}`) as () => boolean;
-      while (!is()) await new Promise((next) => requestAnimationFrame(next));
+      while (!is()) {
+        if (performance.now() - start > (most as number))
+          throw new Error(
+            `not there: ${wanted}, after ${doIt}: ${document.querySelector("main")?.textContent?.slice(0, 900)}`,
+          );
+        await new Promise((next) => requestAnimationFrame(next));
+      }
       await new Promise((next) => requestAnimationFrame(() => setTimeout(next, 0)));
       return performance.now() - start;
     },
-    [act, there],
+    [act, there, GIVE_UP_MS] as const,
   );
 }
 

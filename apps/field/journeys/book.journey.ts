@@ -1,12 +1,17 @@
-import { readFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { deflateSync } from "node:zlib";
-import { stickerLink } from "@tapside/book";
+import { codeOfUnit, stickerLink } from "@tapside/book";
+import { chromium } from "playwright";
 import { encode } from "uqr";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { findBrowser } from "../../../tools/find-browser.mjs";
 import { fill } from "./kitchen.ts";
 import { openUnit } from "./open-unit.ts";
 import { closeBrowser, openBrowser, type Phone, pickUpPhone } from "./phone.ts";
 import { shoot } from "./shoot.ts";
+import { smallBook, takeIn } from "./small-book.ts";
 import { textOfPdf } from "./text-of-pdf.ts";
 
 const LIST = readFileSync("examples/sites.csv");
@@ -43,6 +48,25 @@ function crc(bytes: Buffer): number {
     for (let k = 0; k < 8; k++) sum = sum & 1 ? (sum >>> 1) ^ 0xedb88320 : sum >>> 1;
   }
   return (sum ^ 0xffffffff) >>> 0;
+}
+
+/** A film for the camera: what of `frames` is dark, ten pictures a second. Source: YUV4MPEG2, as Chromium's fake camera reads it. */
+function film(frames: readonly ((x: number, y: number) => boolean)[], size: number): Buffer {
+  const colour = Buffer.alloc((size * size) / 2, 128);
+  const pictures = frames.flatMap((dark) => {
+    const grey = Buffer.alloc(size * size);
+    for (let y = 0; y < size; y++) for (let x = 0; x < size; x++) grey[y * size + x] = dark(x, y) ? 16 : 235;
+    return [Buffer.from("FRAME\n"), grey, colour];
+  });
+  return Buffer.concat([Buffer.from(`YUV4MPEG2 W${size} H${size} F10:1 Ip A1:1 C420\n`), ...pictures]);
+}
+
+/** A sticker held before the camera, in the middle of a square picture. */
+function held(link: string, size: number): (x: number, y: number) => boolean {
+  const { data, size: cells } = encode(link, { ecc: "Q", border: 4 });
+  const scale = Math.floor(size / cells);
+  const edge = Math.floor((size - cells * scale) / 2);
+  return (x, y) => data[Math.floor((y - edge) / scale)]?.[Math.floor((x - edge) / scale)] ?? false;
 }
 
 /** A photo of a sticker. */
@@ -160,7 +184,13 @@ describe("the book, offline", () => {
     await heading(/Fen End infants, Unit 1/);
     await page.getByRole("link", { name: /^Move, swap or lend/ }).click();
     await phone.tap("Take it to the store");
+    await heading(/^Unit 1, in the store$/);
+    await page.getByRole("link", { name: /^Find it/ }).click();
+    await fill(phone, "Where it lies: shelf, van, workshop", "shelf 3");
+    await phone.checkAccess("find it in the store");
     await at("/");
+    await page.getByRole("searchbox").fill("shelf 3");
+    await page.getByRole("link", { name: /^Unit 1, in the store, shelf 3/ }).waitFor();
     await page
       .getByRole("link", { name: /^Withy Bridge depot kitchen, Right/ })
       .first()
@@ -232,6 +262,39 @@ describe("the book, offline", () => {
     await phone.tap(/^Open/);
     await phone.tap(/^Unit/);
     await heading(/Middle/);
+  });
+
+  it("the camera sees a sticker go by and opens its unit, offline", async () => {
+    const folder = mkdtempSync(join(tmpdir(), "tapside-camera-"));
+    const path = join(folder, "sticker.y4m");
+    const wall = (x: number, y: number) => (x * 7 + y * 13) % 11 === 0;
+    const sticker = held(stickerLink(phone.page.url(), codeOfUnit("unit")), 480);
+    writeFileSync(path, film([...Array(5).fill(wall), ...Array(10).fill(sticker)], 480));
+    const { executablePath, args, env } = await findBrowser();
+    const browser = await chromium.launch({
+      executablePath,
+      env: env as Record<string, string>,
+      args: [
+        ...args,
+        "--use-fake-ui-for-media-stream",
+        "--use-fake-device-for-media-stream",
+        `--use-file-for-fake-video-capture=${path}`,
+      ],
+    });
+    try {
+      const other = await pickUpPhone({ browser });
+      await other.offline();
+      await takeIn(other.page, smallBook());
+      await other.page.goto(`${new URL("#/scan", other.page.url())}`);
+      await other.page.getByText("Hold the sticker in the picture.").waitFor();
+      await other.page.waitForURL(/#\/s\//, { timeout: 20_000 });
+      await other.tap(/^Unit/);
+      await other.page.waitForURL(/#\/unit\/unit$/);
+      expect(other.errors.filter((error) => !error.includes("ERR_INTERNET_DISCONNECTED"))).toEqual([]);
+    } finally {
+      await browser.close();
+      rmSync(folder, { recursive: true });
+    }
   });
 
   it("a new sticker asks which unit it goes on", async () => {

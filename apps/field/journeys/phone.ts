@@ -37,12 +37,14 @@ interface PhoneOptions {
   readonly width?: number;
   /** Another place the app is served at. */
   readonly url?: string;
+  /** Another browser than the shared one. */
+  readonly browser?: Browser;
   /** Done to the phone before the app is opened. */
   readonly before?: (context: BrowserContext) => Promise<unknown>;
 }
 
 export async function pickUpPhone(options: PhoneOptions = {}): Promise<Phone> {
-  const context = await (await openBrowser()).newContext({
+  const context = await (options.browser ?? (await openBrowser())).newContext({
     viewport: { width: options.width ?? 390, height: 844 },
     deviceScaleFactor: 2,
     hasTouch: true,

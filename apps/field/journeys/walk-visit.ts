@@ -50,22 +50,30 @@ const placeOf = (phone: Phone): readonly string[] => {
   return decodeURIComponent(hash).split("/").slice(3);
 };
 
-/** Walks the open visit to its record, doing what an ordinary day asks, each screen checked and counted once. */
+/**
+ * Walks the open visit to its record, doing what an ordinary day asks. A screen is checked once for each set of `checked`: visits that
+ * share the set share its screens, each pictured for every visit.
+ */
 export async function walkVisit(
   phone: Phone,
   name: string,
   before?: (place: readonly string[]) => Promise<boolean>,
+  checked: Set<string> = new Set(),
 ) {
-  const seen = new Set<string>();
+  const pictured = new Set<string>();
   for (let i = 0; i < 60; i++) {
     const place = placeOf(phone);
     const [step = "", ...rest] = place;
     if (step === "record") return;
     const kindOfScreen = step === "read" || step === "work" ? step : place.join("/");
-    if (!seen.has(kindOfScreen)) {
-      seen.add(kindOfScreen);
+    if (!pictured.has(kindOfScreen)) {
+      pictured.add(kindOfScreen);
       await shoot(phone, `${name}-${kindOfScreen.replace("/", "-")}`);
-      await phone.checkAccess(`${name} ${kindOfScreen}`);
+    }
+    const screen = step === "work" ? place.join("/") : kindOfScreen;
+    if (!checked.has(screen)) {
+      checked.add(screen);
+      await phone.checkAccess(`${name} ${screen}`);
     }
     const here = phone.page.url();
     if (!(await before?.(place))) await ordinary(phone, step, rest);

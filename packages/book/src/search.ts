@@ -5,7 +5,14 @@ import { codeOfUnit } from "./sticker-code.ts";
 export function searchText(file: UnitFile, owners: readonly string[] = []): string {
   const { site, point, unit } = file;
   const own = [site.name, site.code, site.chain, site.address, site.askName, site.askPhone, site.waterSource];
-  const place = [point.name, point.where, unit.name, unit.serial, unit.sticker ?? codeOfUnit(unit.id)];
+  const place = [
+    point.name,
+    point.where,
+    unit.storedAt,
+    unit.name,
+    unit.serial,
+    unit.sticker ?? codeOfUnit(unit.id),
+  ];
   const parts = file.parts.flatMap((part) => [part.serial, part.lot]);
   const names = file.appliances.map((one) => one.name);
   return plain([...own, ...place, ...parts, ...names, ...owners].filter(Boolean).join(" "));

@@ -34,11 +34,8 @@ export const workLinesCsv = (book: Book): string =>
 const filesOf = (book: Book): readonly UnitFile[] =>
   [...book.unit.keys()].sort().flatMap((id) => unitFile(book, id) ?? []);
 
-/** Fields other kinds of visit may carry; absent ones stay blank. */
-type Extra = { readonly orderNumber?: string; readonly quoteWanted?: string };
-
 function linesOf(file: UnitFile, visit: KeptVisit): readonly Line[] {
-  const { orderNumber, quoteWanted } = visit as KeptVisit & Extra;
+  const { orderNumber, quoteWanted } = visit;
   const shared: Line = {
     date: (visit.startedAt ?? "").slice(0, 10),
     site_code: file.site.code ?? "",

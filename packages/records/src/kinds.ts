@@ -99,6 +99,8 @@ export interface Site {
   /** Name of the chain or district the site belongs to; its sites have codes. */
   readonly chain?: string;
   readonly address?: string;
+  /** Who gets a copy of every record: head office, landlord, service of the appliance. */
+  readonly copiesTo?: string;
   readonly key?: string;
   readonly hours?: string;
   /** The owner's language, for the record they get ("es"); without it, the technician's. */
@@ -245,6 +247,8 @@ export interface Unit {
   readonly remineraliser?: boolean;
   readonly blendValve?: boolean;
   readonly temperatureForm?: string;
+  /** Where it lies while it hangs nowhere: shelf, van, workshop. */
+  readonly storedAt?: string;
   /** Short code of the QR sticker on the box. */
   readonly sticker?: string;
 }
@@ -329,6 +333,10 @@ export interface Visit {
   readonly endedAt?: string;
   readonly technician?: string;
   readonly closed?: boolean;
+  /** The customer's order number, for the office's bill. */
+  readonly orderNumber?: string;
+  /** What a quote is wanted for. */
+  readonly quoteWanted?: string;
 }
 
 export interface PersonAsked {
@@ -337,12 +345,19 @@ export interface PersonAsked {
 }
 
 /** Answers of a visit, by step. Each is one field `answer:<id>`. */
+/** Valves whose state is written down when a visit ends. */
+export type ValveId = "feed" | "tank" | "bypass" | "drain" | "sample" | "blend";
+
 export interface Answers {
   readonly inUse: "inUse" | "bypassed";
   readonly bypass: PersonAsked & {
     readonly decision: "keepBypassed" | "putInUse";
     /** By what right the person may allow it: "owner", "tenant", "headOffice", "keyHolder". */
     readonly authority?: string;
+    /** Asked on the telephone, not on the spot. */
+    readonly byPhone?: boolean;
+    /** The words the person used. */
+    readonly words?: string;
     readonly until?: string;
     readonly seal?: string;
     /** True when it was said that no seal is fitted. */
@@ -361,6 +376,10 @@ export interface Answers {
     readonly tank: "open" | "shut";
     readonly bypass: "open" | "shut";
     readonly sample: "open" | "shut";
+    /** The valve of the drain line, where it was looked at. */
+    readonly drain?: "open" | "shut";
+    /** The blend valve of a unit that has one; shut means nothing is mixed in. */
+    readonly blend?: "open" | "shut";
     /** Seal number on the bypass. */
     readonly seal?: string;
     /** The appliances were seen filling after the valves were set. */
@@ -461,6 +480,8 @@ export interface OpenPoint {
   readonly detail?: string;
   readonly owner?: string;
   readonly due?: string;
+  /** The person was asked on the telephone. */
+  readonly byPhone?: boolean;
   /** What was decided about an advice that was not refused. */
   readonly agreed?: "accepted" | "undecided";
   readonly closedVisit?: string;

@@ -34,11 +34,12 @@ function inspection(visit: KeptVisit, { record, inspection: names }: Messages): 
 function valvesAsLeft({ answers: { valvesAsLeft: valves } }: KeptVisit, { record }: Messages): Block[] {
   const title = record.titles.valves;
   if (!valves) return [{ kind: "list", title, items: [record.says.notWritten] }];
-  const signs = (["feed", "tank", "bypass", "sample"] as const).map(
-    (valve): ValveSign => ({
-      text: record.valve(valve, valves[valve], valve === "bypass" ? (valves.seal ?? "") : ""),
-      open: valves[valve] === "open",
-    }),
+  const signs = (["feed", "tank", "bypass", "drain", "sample", "blend"] as const).flatMap(
+    (valve): ValveSign[] => {
+      const state = valves[valve];
+      const seal = valve === "bypass" ? (valves.seal ?? "") : "";
+      return state ? [{ text: record.valve(valve, state, seal), open: state === "open" }] : [];
+    },
   );
   const fill = valves.appliancesFill && record.appliancesFill(valves.appliancesFill === "seen");
   return [

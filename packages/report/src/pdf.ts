@@ -199,15 +199,17 @@ function drawValves(
 ) {
   room(doc, 34);
   const y = doc.y + 16;
+  const apart = (RIGHT - TEXT) / valves.length;
   doc.font("regular").fontSize(10).fillColor(ink);
-  valves.forEach((valve, i) => {
-    const x = TEXT + 6 + (i * (RIGHT - TEXT)) / valves.length;
+  const bottoms = valves.map((valve, i) => {
+    const x = TEXT + 6 + i * apart;
     tagged(doc, body, "P", () => {
       drawValve(doc, valve.open, x, y);
-      doc.fillColor(ink).text(valve.text, x + 14, y - 6, { width: 98 });
+      doc.fillColor(ink).text(valve.text, x + 14, y - 6, { width: apart - 20 });
     });
+    return doc.y;
   });
-  doc.y = y + 18;
+  doc.y = Math.max(y + 18, ...bottoms.map((bottom) => bottom + 6));
 }
 
 /** Names the marks that were used, and only those. */

@@ -39,6 +39,7 @@ function thisVisit(
     ...(noAccess ? [said.noAccess(noAccess.reason, time(noAccess.at), noAccess.note ?? "")] : []),
     ...(times ? [said.times(time(arrived), time(times.leftAt ?? visit.endedAt), times.minutes)] : []),
     ...(others ? [said.others(others.names)] : []),
+    ...(file.site.copiesTo ? [words.record.copiesTo(file.site.copiesTo)] : []),
     ...(["complaint", "premises", "shown"] as const).flatMap((check) => ticked(check, visit, words)),
     ...(visit.kind === "commissioning" ? [said.says.baseline] : []),
     ...(drips ? [said.drips(drips)] : []),

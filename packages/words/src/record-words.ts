@@ -1,5 +1,5 @@
 import type { Assumption } from "@tapside/assessment";
-import type { Answers } from "@tapside/records";
+import type { Answers, ValveId } from "@tapside/records";
 
 type State = "open" | "shut";
 
@@ -102,7 +102,8 @@ export interface RecordWords {
   technician(name: string): string;
   exception(item: string, state: string, note: string): string;
   tankState(state: Answers["tankState"]): string;
-  valve(valve: "feed" | "tank" | "bypass" | "sample", state: State, seal: string): string;
+  valve(valve: ValveId, state: State, seal: string): string;
+  copiesTo(names: string): string;
   appliancesFill(seen: boolean): string;
   lot(lot: string): string;
   bypass(answer: Answers["bypass"]): string;

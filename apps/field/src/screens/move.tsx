@@ -4,6 +4,7 @@ import { useId, useState } from "react";
 import { useLocation } from "wouter";
 import { Band } from "../look/band.tsx";
 import { todayIso } from "../look/fields/date-field.tsx";
+import { Form } from "../look/form.tsx";
 import { Screen } from "../look/screen.tsx";
 import type { Edit, LiveBook } from "../store/open-book.ts";
 import { useBook } from "../store/use-book.ts";
@@ -13,6 +14,7 @@ import { setupWords } from "../words/setup.ts";
 import { day } from "./day.ts";
 import { Gone } from "./gone.tsx";
 import { undoOrBack } from "./setup-keys.ts";
+import { storedSpecs } from "./specs/unit-specs.ts";
 
 const placeName = (book: Book, point: string) => {
   const kept = book.point.get(point);
@@ -44,10 +46,13 @@ export function MoveScreen({ id }: { id: string }) {
   return (
     <Screen
       title={officeWords.moveTitle}
-      subtitle={[placeName(book, here), unit.name].join(", ")}
+      subtitle={[here ? placeName(book, here) : officeWords.inStoreAt(unit.storedAt ?? ""), unit.name].join(
+        ", ",
+      )}
       back={undoOrBack(live, `/unit/${id}`)}
       next={{ label: words.unit, hint: unit.name, to: `/unit/${id}` }}
     >
+      {here ? null : <Form kind="unit" id={id} specs={storedSpecs} />}
       <button type="button" className="choice" aria-pressed={loan} onClick={() => setLoan(!loan)}>
         {officeWords.loan}
       </button>
@@ -84,7 +89,7 @@ export function MoveScreen({ id }: { id: string }) {
               }}
             >
               <span className="note">{officeWords.swapWith}</span>{" "}
-              {[other.name, other.serial].filter(Boolean).join(", ")}
+              {[other.name, other.serial, other.storedAt].filter(Boolean).join(", ")}
             </Band>
           ))}
           <Band press={{ onPress: () => done(to("", "store")) }}>{officeWords.toStore}</Band>
@@ -136,7 +141,7 @@ function moveOf(
 ): readonly Edit[] {
   const ends = { ...(from && { from }), ...(to && { to }) };
   return [
-    { kind: "unit", record: unit, fields: { point: to || null } },
+    { kind: "unit", record: unit, fields: { point: to || null, storedAt: null } },
     { kind: "move", record: live.newId(), fields: { unit, ...ends, on: todayIso(), why, ...more } },
   ];
 }

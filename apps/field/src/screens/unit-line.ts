@@ -1,7 +1,8 @@
 import { type DueRow, dueList, ownersOf, searchText } from "@tapside/book";
-import type { Book } from "@tapside/records";
+import type { Book, UnitFile } from "@tapside/records";
 import { en } from "@tapside/words";
 import { bookWords as words } from "../words/book.ts";
+import { officeWords } from "../words/office.ts";
 import { day } from "./day.ts";
 
 /** A unit in the list: its line, and the text it is found by. */
@@ -30,13 +31,19 @@ function lineOf(row: DueRow, owners: readonly string[], today: string): UnitLine
   const { file } = row;
   return {
     id: row.unit,
-    title: [file.site.name, file.unit.name].filter(Boolean).join(", "),
+    title: titleOf(file),
     line: sayLine(row, today),
     fixed: row.reasons[0]?.why === "bypassEnds" || row.reasons[0]?.why === "loanEnds",
     text: searchText(file, owners),
     row,
   };
 }
+
+/** Where it hangs and its name; a unit that hangs nowhere says where it lies. */
+export const titleOf = ({ site, point, unit }: UnitFile): string =>
+  [site.name, unit.name, point.id === "" && officeWords.inStoreAt(unit.storedAt ?? "")]
+    .filter(Boolean)
+    .join(", ");
 
 function sayLine({ file, reasons }: DueRow, today: string): string {
   const [first] = reasons;

@@ -14,6 +14,7 @@ import { officeWords } from "../words/office.ts";
 import { day } from "./day.ts";
 import { Gone } from "./gone.tsx";
 import { UnitBands } from "./unit-bands.tsx";
+import { titleOf } from "./unit-line.ts";
 
 /** A unit's first screen: five numbers along the water, one line, the life strip; everything else opens from there. */
 export function UnitScreen({ id }: { id: string }) {
@@ -31,7 +32,7 @@ export function UnitScreen({ id }: { id: string }) {
   const start = (kind: VisitKind) => navigate(`/visit/${startVisit(live, id, kind)}/${firstPathOf(kind)}`);
   return (
     <Screen
-      title={[file.site.name, file.unit.name].filter(Boolean).join(", ")}
+      title={titleOf(file)}
       subtitle={[
         ...file.appliances.map((one) => one.name),
         last ? words.lastVisit(day(last.startedAt)) : words.noVisit,
@@ -86,7 +87,9 @@ function UnjudgedUnit({ file }: { file: UnitFile }) {
 function Places({ file }: { file: UnitFile }) {
   const { id } = file.unit;
   const places: readonly (readonly [label: string, note: string, to: string])[] = [
-    [words.findIt, file.point.name ?? officeWords.inStore, `/point/${file.point.id}`],
+    file.point.id
+      ? [words.findIt, file.point.name ?? "", `/point/${file.point.id}`]
+      : [words.findIt, officeWords.inStoreAt(file.unit.storedAt ?? ""), `/unit/${id}/move`],
     [officeWords.plan, "", `/unit/${id}/plan`],
     [words.setUp, "", `/unit/${id}/edit`],
     [officeWords.moveTitle, "", `/unit/${id}/move`],
@@ -95,16 +98,14 @@ function Places({ file }: { file: UnitFile }) {
   ];
   return (
     <>
-      {places
-        .filter(([, , to]) => to !== "/point/")
-        .map(([label, note, to]) => (
-          <Band key={to} press={{ to }}>
-            <span className="row">
-              <span>{label}</span>
-              <span className="note">{note}</span>
-            </span>
-          </Band>
-        ))}
+      {places.map(([label, note, to]) => (
+        <Band key={label} press={{ to }}>
+          <span className="row">
+            <span>{label}</span>
+            <span className="note">{note}</span>
+          </span>
+        </Band>
+      ))}
     </>
   );
 }

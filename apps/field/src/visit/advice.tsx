@@ -21,6 +21,7 @@ export function AdviceScreen({ open }: { open: OpenVisit }) {
   const [role, setRole] = useState(site.askRole ?? "");
   const [until, setUntil] = useState("");
   const [said, setSaid] = useState("");
+  const [byPhone, setByPhone] = useState(false);
   const [problem, setProblem] = useState("");
   const keep = (decision: Decision) => {
     if (!text.trim()) return setProblem(words.needAdvice);
@@ -40,6 +41,7 @@ export function AdviceScreen({ open }: { open: OpenVisit }) {
       detail: text.trim(),
       owner: [name.trim(), role.trim()].filter(Boolean).join(", "),
       ...(until && { due: until }),
+      ...(byPhone && { byPhone }),
       ...(decision === "refused" ? refusal : { agreed: decision }),
     });
     setText("");
@@ -61,6 +63,9 @@ export function AdviceScreen({ open }: { open: OpenVisit }) {
       <TextEntry label={words.adviceText} value={text} onChange={setText} />
       <TextEntry label={words.toWhom} value={name} onChange={setName} />
       <TextEntry label={visitWords.role} value={role} onChange={setRole} />
+      <button type="button" className="choice" aria-pressed={byPhone} onClick={() => setByPhone(!byPhone)}>
+        {words.byPhone}
+      </button>
       <TextEntry label={words.adviceUntil} value={until} onChange={setUntil} type="date" />
       <TextEntry label={words.theirWords} value={said} onChange={setSaid} />
       <p className="band" role="status">

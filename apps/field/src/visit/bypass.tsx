@@ -27,6 +27,8 @@ export function Bypass({ open }: { open: OpenVisit }) {
   const [seal, setSeal] = useState(given?.seal ?? "");
   const [noSeal, setNoSeal] = useState(given?.noSeal === true);
   const [authority, setAuthority] = useState(given?.authority);
+  const [byPhone, setByPhone] = useState(given?.byPhone === true);
+  const [said, setSaid] = useState(given?.words ?? "");
   const [since, setSince] = useState(given?.since ?? known?.since ?? today);
   const [litresPerDay, setLitresPerDay] = useState(known?.litresPerDay);
   const [hardness, setHardness] = useState<number>();
@@ -37,6 +39,8 @@ export function Bypass({ open }: { open: OpenVisit }) {
     name: name.trim(),
     role: role.trim(),
     ...(authority && { authority }),
+    ...(byPhone && { byPhone }),
+    ...(said.trim() && { words: said.trim() }),
     ...(until && { until }),
     ...(seal.trim() ? { seal: seal.trim() } : noSeal ? { noSeal } : {}),
     ...(isDay(since) && { since }),
@@ -79,6 +83,10 @@ export function Bypass({ open }: { open: OpenVisit }) {
       </Band>
       <TextEntry label={words.person} value={name} onChange={setName} />
       <TextEntry label={words.role} value={role} onChange={setRole} />
+      <button type="button" className="choice" aria-pressed={byPhone} onClick={() => setByPhone(!byPhone)}>
+        {procedureWords.byPhone}
+      </button>
+      <TextEntry label={procedureWords.theirWords} value={said} onChange={setSaid} />
       {(["keepBypassed", "putInUse"] as const).map((id) => (
         <button
           type="button"

@@ -47,5 +47,7 @@ export const kindWords = {
   leftAt: "Left",
   minutesWorked: "Minutes worked",
   others: "Who else was there",
+  orderNumber: "Customer's order number (may stay empty)",
+  quoteWanted: "Quote wanted for (may stay empty)",
   timesOf: (from: string, minutes: number) => `since ${from}, ${minutes} min`,
 };

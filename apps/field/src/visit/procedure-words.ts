@@ -34,6 +34,7 @@ export const procedureWords = {
   needPerson: "Write to whom.",
   earlierAdvice: "Advice of this visit",
   authority: "May allow it as",
+  byPhone: "Asked by telephone",
   noSeal: "No seal fitted",
   needSeal: "Write the seal number, or tap that no seal is fitted.",
   needAuthority: "Tap by what right this person may allow it.",

@@ -16,6 +16,8 @@ export function Times({ open }: { open: OpenVisit }) {
   const [left, setLeft] = useState(localTime(given?.leftAt));
   const [minutes, setMinutes] = useState(given?.minutes);
   const [others, setOthers] = useState(visit.answers.others?.names ?? "");
+  const [orderNumber, setOrderNumber] = useState(visit.orderNumber ?? "");
+  const [quoteWanted, setQuoteWanted] = useState(visit.quoteWanted ?? "");
   const keep = () => {
     const leftAt = instantOf(left, visit.startedAt);
     open.write({
@@ -24,6 +26,8 @@ export function Times({ open }: { open: OpenVisit }) {
         ...(leftAt && { leftAt }),
         ...(minutes !== undefined && { minutes }),
       },
+      orderNumber: orderNumber.trim() || null,
+      quoteWanted: quoteWanted.trim() || null,
       "answer:others": others.trim() ? { names: others.trim() } : null,
     });
     go();
@@ -44,6 +48,8 @@ export function Times({ open }: { open: OpenVisit }) {
         onChange={setMinutes}
       />
       <TextEntry label={words.others} value={others} onChange={setOthers} />
+      <TextEntry label={words.orderNumber} value={orderNumber} onChange={setOrderNumber} />
+      <TextEntry label={words.quoteWanted} value={quoteWanted} onChange={setQuoteWanted} />
     </Screen>
   );
 }

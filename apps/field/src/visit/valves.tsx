@@ -1,4 +1,4 @@
-import type { Answers } from "@tapside/records";
+import type { Answers, UnitFile, ValveId } from "@tapside/records";
 import { useState } from "react";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
@@ -10,16 +10,19 @@ import { VisitTicks } from "./visit-ticks.tsx";
 import { visitWords as words } from "./words.ts";
 
 type ValveStates = Answers["valvesAsLeft"];
-type ValveId = "feed" | "tank" | "bypass" | "sample";
 
-const USUAL: ValveStates = { feed: "open", tank: "open", bypass: "shut", sample: "shut" };
+const USUAL: ValveStates = { feed: "open", tank: "open", bypass: "shut", drain: "open", sample: "shut" };
+
+/** A blend valve mixes in on purpose, so it is left open; only a unit that has one is asked about it. */
+const usualFor = ({ unit }: UnitFile): ValveStates => (unit.blendValve ? { ...USUAL, blend: "open" } : USUAL);
 
 /** How every valve is left. Most call-backs come from one left shut. */
 export function Valves({ open }: { open: OpenVisit }) {
   const { go, hint, steps } = useGoOn(open, "valves");
   const stillBypassed = open.visit.answers.bypass?.decision === "keepBypassed";
+  const usual = usualFor(open.file);
   const [states, setStates] = useState<ValveStates>(
-    () => open.visit.answers.valvesAsLeft ?? (stillBypassed ? { ...USUAL, bypass: "open" } : USUAL),
+    () => open.visit.answers.valvesAsLeft ?? (stillBypassed ? { ...usual, bypass: "open" } : usual),
   );
   const put = (more: Partial<ValveStates>) => {
     const next = { ...states, ...more };
@@ -42,19 +45,21 @@ export function Valves({ open }: { open: OpenVisit }) {
       <Band tint>
         <p>{words.valvesSeen}</p>
       </Band>
-      {(Object.keys(words.valve) as ValveId[]).map((valve) => (
-        <button
-          type="button"
-          key={valve}
-          className="choice valve"
-          data-state={states[valve]}
-          onClick={() => turn(valve)}
-        >
-          <span>
-            {words.valve[valve]}: <strong>{words[states[valve]]}</strong>
-          </span>
-        </button>
-      ))}
+      {(Object.keys(words.valve) as ValveId[])
+        .filter((valve) => states[valve])
+        .map((valve) => (
+          <button
+            type="button"
+            key={valve}
+            className="choice valve"
+            data-state={states[valve]}
+            onClick={() => turn(valve)}
+          >
+            <span>
+              {words.valve[valve]}: <strong>{words[states[valve] ?? "shut"]}</strong>
+            </span>
+          </button>
+        ))}
       <button
         type="button"
         className="choice"

@@ -62,6 +62,8 @@ export const officeWords = {
   } as Readonly<Record<string, string>>,
   store: "Store",
   inStore: "in the store",
+  inStoreAt: (place: string) => (place ? `in the store, ${place}` : "in the store"),
+  storedAt: "Where it lies: shelf, van, workshop",
   moveTitle: "Move, swap or lend",
   moveUnit: "Move it to",
   swapWith: "Swap it for",

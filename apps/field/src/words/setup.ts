@@ -17,6 +17,7 @@ export const setupWords = {
     code: "Site code",
     chain: "Chain or district",
     address: "Address",
+    copiesTo: "Copies of the record to",
     askName: "Who to ask",
     askRole: "Role",
     askPhone: "Phone",

@@ -12,6 +12,8 @@ export const inspection: Messages["inspection"] = {
   tankValve: "Tank valve open",
   tank: "Tank: rust, wet air valve",
   leaks: "Drips or water marks",
+  leakStop: "Leak stop: there and tested",
+  drainPump: "Condensate pump, float, shared trap",
   drainSilent: "Drain silent when full",
 };
 

@@ -131,9 +131,10 @@ export const record: RecordWords = {
   valve: (valve, state, seal) => joined([`${valve} ${state}`, seal && `seal ${seal}`]),
   appliancesFill: (seen) => (seen ? "appliances seen filling" : "appliances not seen filling"),
   lot: (lot) => (lot ? `lot ${lot}` : "lot not written down"),
-  bypass: ({ name, role, authority, decision, until, seal, noSeal }) =>
+  copiesTo: (names) => `Copies to: ${names}`,
+  bypass: ({ name, role, authority, byPhone, words, decision, until, seal, noSeal }) =>
     joined([
-      `Bypass: asked ${joined([name, role])}${authority ? ` (may allow it as ${visit.authorities[authority] ?? authority})` : ""}; ${decision === "putInUse" ? "put back in use" : `stays bypassed until ${until ?? "no end date given"}`}`,
+      `Bypass: asked ${joined([name, role])}${authority ? ` (may allow it as ${visit.authorities[authority] ?? authority})` : ""}${byPhone ? " by telephone" : ""}${words ? `: “${words}”` : ""}; ${decision === "putInUse" ? "put back in use" : `stays bypassed until ${until ?? "no end date given"}`}`,
       seal ? `seal ${seal}` : noSeal ? "no seal fitted" : "",
     ]),
   roOptional: ({ name, role, decision }) =>

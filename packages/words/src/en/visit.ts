@@ -192,11 +192,11 @@ export const visit: VisitWords = {
             : `${plainNumber(value)} ${unit ?? ""}`.trim());
     return [title, sum, minutes !== undefined && `${minutes} min`, text].filter(Boolean).join(", ");
   },
-  advice: ({ detail, owner, due, agreed, refusedBy, refusedRole, refusedWords }) => {
+  advice: ({ detail, owner, due, agreed, byPhone, refusedBy, refusedRole, refusedWords }) => {
     const decision = refusedBy
       ? `refused by ${[refusedBy, refusedRole].filter(Boolean).join(", ")}${refusedWords ? `: “${refusedWords}”` : ""}`
       : `${agreed === "accepted" ? "accepted" : "not decided"}, ${owner ?? "nobody named"}`;
-    return `Advised: ${detail ?? ""}; ${decision}${due ? `, by ${due}` : ""}`;
+    return `Advised${byPhone ? " by telephone" : ""}: ${detail ?? ""}; ${decision}${due ? `, by ${due}` : ""}`;
   },
   bypassSoFar: (since, days, litresPerDay, scaleG) =>
     `Water past the unit since ${since}, ${days} days. ${

@@ -12,6 +12,8 @@ export const inspection: Messages["inspection"] = {
   tankValve: "Válvula del tanque abierta",
   tank: "Tanque: óxido, válvula de aire mojada",
   leaks: "Goteos o marcas de agua",
+  leakStop: "Corte por fuga: colocado y probado",
+  drainPump: "Bomba de condensado, flotador, sifón compartido",
   drainSilent: "Drenaje en silencio con tanque lleno",
 };
 

@@ -42,7 +42,9 @@ const VALVES = {
   feed: "válvula de entrada",
   tank: "válvula del tanque",
   bypass: "válvula de desvío",
+  drain: "válvula de drenaje",
   sample: "válvula de muestra",
+  blend: "válvula de mezcla",
 } as const;
 
 const assumption = ({ id, value, unit }: Assumption): string =>
@@ -147,10 +149,11 @@ export const record: RecordWords = {
   valve: (valve, state, seal) =>
     joined([`${VALVES[valve]} ${state === "open" ? "abierta" : "cerrada"}`, seal && `precinto ${seal}`]),
   appliancesFill: (seen) => (seen ? "se vio llenar los aparatos" : "no se vio llenar los aparatos"),
+  copiesTo: (names) => `Copias a: ${names}`,
   lot: (lot) => (lot ? `lote ${lot}` : "lote no anotado"),
-  bypass: ({ name, role, authority, decision, until, seal, noSeal }) =>
+  bypass: ({ name, role, authority, byPhone, words, decision, until, seal, noSeal }) =>
     joined([
-      `Desvío: se preguntó a ${joined([name, role])}${authority ? ` (puede permitirlo como ${visit.authorities[authority] ?? authority})` : ""}; ${decision === "putInUse" ? "puesto de nuevo en uso" : `sigue en desvío hasta ${until ?? "fecha final no indicada"}`}`,
+      `Desvío: se preguntó a ${joined([name, role])}${authority ? ` (puede permitirlo como ${visit.authorities[authority] ?? authority})` : ""}${byPhone ? " por teléfono" : ""}${words ? `: “${words}”` : ""}; ${decision === "putInUse" ? "puesto de nuevo en uso" : `sigue en desvío hasta ${until ?? "fecha final no indicada"}`}`,
       seal ? `precinto ${seal}` : noSeal ? "sin precinto" : "",
     ]),
   roOptional: ({ name, role, decision }) =>

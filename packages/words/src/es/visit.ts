@@ -117,11 +117,11 @@ export const visit: VisitWords = {
             : `${plainNumber(value)} ${unit ?? ""}`.trim());
     return [title, sum, minutes !== undefined && `${minutes} min`, text].filter(Boolean).join(", ");
   },
-  advice: ({ detail, owner, due, agreed, refusedBy, refusedRole, refusedWords }) => {
+  advice: ({ detail, owner, due, agreed, byPhone, refusedBy, refusedRole, refusedWords }) => {
     const decision = refusedBy
       ? `rechazado por ${[refusedBy, refusedRole].filter(Boolean).join(", ")}${refusedWords ? `: “${refusedWords}”` : ""}`
       : `${agreed === "accepted" ? "aceptado" : "sin decidir"}, ${owner ?? "nadie nombrado"}`;
-    return `Recomendado: ${detail ?? ""}; ${decision}${due ? `, para el ${due}` : ""}`;
+    return `Recomendado${byPhone ? " por teléfono" : ""}: ${detail ?? ""}; ${decision}${due ? `, para el ${due}` : ""}`;
   },
   bypassSoFar: (since, days, litresPerDay, scaleG) =>
     `El agua pasa por el desvío desde ${since}, ${days} días. ${

@@ -12,6 +12,7 @@ export const siteSpecs: readonly FieldSpec[] = [
   { kind: "text", field: "key", label: words.key },
   { kind: "text", field: "hours", label: words.hours },
   { kind: "text", field: "address", label: words.address },
+  { kind: "text", field: "copiesTo", label: words.copiesTo },
   { kind: "text", field: "chain", label: words.chain },
   { kind: "text", field: "code", label: words.code },
   { kind: "text", field: "waterSource", label: words.waterSource },

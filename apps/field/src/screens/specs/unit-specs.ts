@@ -1,10 +1,16 @@
 import { USUAL_MONTHS } from "@tapside/assessment";
 import type { PartRole } from "@tapside/records";
 import type { FieldSpec } from "../../look/form.tsx";
+import { officeWords } from "../../words/office.ts";
 import { setupWords } from "../../words/setup.ts";
 import { choicesOf, PRESSURE } from "./units-offered.ts";
 
 const { unit: words, part, lot, serial, fittedOn, temperatureForms } = setupWords;
+
+/** Asked of a unit that hangs nowhere. */
+export const storedSpecs: readonly FieldSpec[] = [
+  { kind: "text", field: "storedAt", label: officeWords.storedAt },
+];
 
 export const unitSpecs: readonly FieldSpec[] = [
   { kind: "text", field: "name", label: words.name, required: true },
