@@ -71,7 +71,6 @@ export const record: RecordWords = {
     usableLitres: "Litros útiles",
   },
   titles: {
-    causes: "Causa",
     findings: "Hallazgos",
     questioned: "Lecturas que se cuestionaron",
     causes: "Causa",

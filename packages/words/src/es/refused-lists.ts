@@ -3,6 +3,8 @@ import type { Said } from "../en/said.ts";
 /** Why a table, a row of a list, or a sticker, is not taken. */
 export const refusedLists: Readonly<Record<string, Said>> = {
   "empty-table": "La tabla está vacía: hace falta una línea de nombres de columna y una línea por caso.",
+  "not-commas":
+    "Los valores no están separados por comas: guarde la tabla como CSV con comas y punto decimal.",
   "column-twice": ({ column }) => `La columna ${column} aparece dos veces: deje una.`,
   "unclosed-quote": ({ row }) => `Unas comillas de la línea ${row} se abren y nunca se cierran.`,
   "list-empty": "El archivo no tiene línea de encabezado con los nombres de las columnas.",
