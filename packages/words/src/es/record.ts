@@ -52,7 +52,7 @@ const assumption = ({ id, value, unit }: Assumption): string =>
 
 /** The printed record in Spanish. */
 export const record: RecordWords = {
-  locale: "es-419",
+  locale: "es-419-u-hc-h23",
   title: "Registro de servicio",
   head: ["al llegar", "al salir", "límite: fuente"],
   marks: {
