@@ -1,6 +1,7 @@
 import type { Finding, LifePoint, Question, Task, Verdict } from "@tapside/assessment";
 import type { Missing, Refused } from "@tapside/quantities";
 import type { ApplianceType, OpenPoint, PartRole, Phase, PortId, SlotId, VisitKind } from "@tapside/records";
+import type { CauseMessages } from "./cause-messages.ts";
 import type { RecordWords } from "./record-words.ts";
 import type { VisitWords } from "./visit-words.ts";
 import type { WaterWords } from "./water-words.ts";
@@ -32,6 +33,7 @@ export interface Messages {
   readonly roles: Readonly<Record<PartRole, string>>;
   readonly appliances: Readonly<Record<ApplianceType, string>>;
   readonly verdicts: Readonly<Record<Verdict, string>>;
+  readonly causeNames: CauseMessages["causes"];
   readonly doesNotTestFor: string;
   readonly localCode: string;
   finding(finding: Finding, decimalSign?: DecimalSign): FindingWords;

@@ -11,9 +11,9 @@ import {
   usualAssumed,
 } from "@tapside/diagnosis";
 import type { SaidCause } from "@tapside/report";
+import { messagesIn } from "@tapside/words";
 import type { OpenVisit } from "../visit/use-visit.ts";
 import { answersOf, confirmedIn, repairedIn, testOwed, visitCase } from "./visit-case.ts";
-import { causeWords as words } from "./words.ts";
 
 /** Odds from which an unrepaired cause is named at all. */
 const NAMED = 0.5;
@@ -38,9 +38,10 @@ export async function saidCauses(open: OpenVisit): Promise<readonly SaidCause[]>
   const confirmed = confirmedIn(open);
   const top = before.causes[0];
   const likely = top && top.cause !== "healthy" && top.probability >= NAMED ? [top.cause] : [];
+  const { causeNames } = messagesIn(open.file.site.language);
   const causes: readonly CauseId[] = repaired.length > 0 ? repaired : likely;
   return causes.map((cause) => ({
-    name: words.causes[cause],
+    name: causeNames[cause],
     said: saidToOwner({ cause, before, after, confirmed: confirmed.includes(cause) }),
   }));
 }

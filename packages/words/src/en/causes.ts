@@ -2,42 +2,8 @@ import type { Measure, SignKind } from "@tapside/diagnosis";
 import { SIGNS } from "@tapside/diagnosis";
 import type { CauseMessages } from "../cause-messages.ts";
 import { plainNumber } from "../plain-number.ts";
+import { causeNames } from "./cause-names.ts";
 import { ports, setUps, signs, tests } from "./cause-tests.ts";
-
-const causes: CauseMessages["causes"] = {
-  healthy: "Nothing wrong that I know",
-  fouledMembrane: "Element fouled",
-  scaledMembrane: "Element scaled",
-  oxidisedMembrane: "Element harmed by chlorine",
-  sealLeak: "O-ring of the element leaks",
-  brineSeal: "Brine seal passes",
-  restrictorBlocked: "Drain restrictor blocked",
-  drainLineBlocked: "Drain line blocked",
-  restrictorTooBig: "Drain restrictor too large",
-  preFilterClogged: "Pre-filter clogged",
-  shutOffSticking: "Shut-off valve sticks closed",
-  lowFeedPressure: "Feed pressure low",
-  coldWater: "Water is cold",
-  airChargeLow: "Tank air charge low",
-  airChargeHigh: "Tank air charge high",
-  diaphragmRuptured: "Tank diaphragm ruptured",
-  tankValveClosed: "Tank valve closed",
-  checkValveFailed: "Check valve passes",
-  shutOffStuckOpen: "Shut-off valve stays open",
-  bypassOpen: "Bypass or blend open",
-  tdsMeterOff: "TDS meter reads wrong",
-  sampleAfterStandby: "Sample taken after standing",
-  tubingReversed: "Tubing swapped",
-  carbonExhausted: "Carbon used up",
-  softenerFailed: "Softener before the unit fails",
-  feedSolidsChanged: "Feed water has changed",
-  postFilterClogged: "Post-filter clogged",
-  boosterWeak: "Booster pump weak",
-  kinkedLine: "Line kinked",
-  demandAboveCapacity: "More drawn than the unit makes",
-  meterScaleSlip: "Meter on another scale",
-  gaugeOff: "Gauge reads wrong",
-};
 
 const parts: CauseMessages["parts"] = {
   element: "element",
@@ -142,7 +108,7 @@ const notSeen = "Not seen";
 
 /** The words of finding a cause, apart from the rest so that they come only with the search. */
 export const causesEn: CauseMessages & { readonly units: typeof units } = {
-  causes,
+  causes: causeNames,
   tests,
   ports,
   signs,

@@ -1,4 +1,5 @@
 import type { Messages } from "../messages.ts";
+import { causeNames } from "./cause-names.ts";
 import { dueReason } from "./due.ts";
 import { finding } from "./findings.ts";
 import { life } from "./life.ts";
@@ -37,6 +38,7 @@ export const en: Messages = {
   roles,
   appliances,
   verdicts,
+  causeNames,
   doesNotTestFor:
     "Measured against the limits named, at this time and these taps. Does not test for microbes, lead or nitrate. Low dissolved solids do not show safe water.",
   localCode: "Local code, the appliance's manual and licensed practice govern.",

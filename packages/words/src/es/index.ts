@@ -1,4 +1,5 @@
 import type { Messages } from "../messages.ts";
+import { causeNames } from "./cause-names.ts";
 import { dueReason } from "./due.ts";
 import { finding } from "./findings.ts";
 import { life } from "./life.ts";
@@ -37,6 +38,7 @@ export const es: Messages = {
   roles,
   appliances,
   verdicts,
+  causeNames,
   doesNotTestFor:
     "Medido frente a los límites nombrados, en este momento y en estas llaves. No analiza microbios, plomo ni nitrato. Pocos sólidos disueltos no demuestran que el agua sea segura.",
   localCode: "Rigen el código local, el manual del aparato y la práctica con licencia.",
