@@ -1,4 +1,5 @@
-import { LANGUAGES, languageOf, type Messages, messagesIn } from "@tapside/words";
+import { LANGUAGES, languageOf, type Messages } from "@tapside/words";
+import { messagesIn } from "@tapside/words/every-language";
 import type { CliIo } from "./command-verb.ts";
 
 /** The words of the language asked for, else of the site's owner; undefined after a sentence that says which there are. */

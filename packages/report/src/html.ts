@@ -1,5 +1,6 @@
 import { escapeText } from "@tapside/pictures";
-import { type Messages, messagesIn } from "@tapside/words";
+import type { Messages } from "@tapside/words";
+import { messagesIn } from "@tapside/words/every-language";
 import type { Block, CellMark, ReadingCell, RecordContent } from "./block.ts";
 
 /** The service record as one page of HTML that needs nothing else: to mail, to read aloud, to print. */

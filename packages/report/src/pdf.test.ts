@@ -1,5 +1,5 @@
 import { freeze } from "@tapside/records";
-import { messagesIn } from "@tapside/words";
+import { messagesIn } from "@tapside/words/every-language";
 import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
 import { describe, expect, it } from "vitest";
 import type { RecordContent } from "./block.ts";

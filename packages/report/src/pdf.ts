@@ -1,4 +1,5 @@
-import { type Messages, messagesIn } from "@tapside/words";
+import type { Messages } from "@tapside/words";
+import { messagesIn } from "@tapside/words/every-language";
 import PDFDocument from "pdfkit";
 import type { Block, CellMark, RecordContent } from "./block.ts";
 import { joined } from "./internal/joined.ts";

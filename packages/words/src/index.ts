@@ -1,7 +1,5 @@
-export { causesEn } from "./en/causes.ts";
 export { en } from "./en/index.ts";
 export { formatFigure } from "./format-figure.ts";
 export { LANGUAGES, type Language, languageOf } from "./language.ts";
 export type { DecimalSign, FindingWords, Messages } from "./messages.ts";
-export { messagesIn } from "./messages-in.ts";
 export { plainNumber } from "./plain-number.ts";

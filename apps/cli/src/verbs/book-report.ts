@@ -3,7 +3,7 @@ import { freeze, inputsChangedSince, verifyRecord } from "@tapside/records";
 import { buildRecord, type RecordContent } from "@tapside/report";
 import { recordHtml } from "@tapside/report/html";
 import { type PdfFonts, recordPdf } from "@tapside/report/pdf";
-import { messagesIn } from "@tapside/words";
+import { messagesIn } from "@tapside/words/every-language";
 import type { CliIo, CommandVerb } from "../command-verb.ts";
 import { openVisit } from "./book-file.ts";
 

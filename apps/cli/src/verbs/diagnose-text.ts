@@ -1,5 +1,6 @@
 import { type CauseId, type Step, TESTS } from "@tapside/diagnosis";
-import { causesEn, en } from "@tapside/words";
+import { en } from "@tapside/words";
+import { causesEn } from "@tapside/words/causes";
 import type { CliIo } from "../command-verb.ts";
 import type { diagnosisOf } from "./diagnose.ts";
 

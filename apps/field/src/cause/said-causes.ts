@@ -11,7 +11,7 @@ import {
   usualAssumed,
 } from "@tapside/diagnosis";
 import type { SaidCause } from "@tapside/report";
-import { messagesIn } from "@tapside/words";
+import { messagesIn } from "@tapside/words/every-language";
 import type { OpenVisit } from "../visit/use-visit.ts";
 import { answersOf, confirmedIn, repairedIn, testOwed, visitCase } from "./visit-case.ts";
 

@@ -1,4 +1,4 @@
-import { causesEn } from "@tapside/words";
+import { causesEn } from "@tapside/words/causes";
 
 export const causeWords = {
   ...causesEn,

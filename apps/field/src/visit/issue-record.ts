@@ -1,7 +1,6 @@
 import { assess } from "@tapside/assessment";
 import { freeze, unitFile } from "@tapside/records";
 import { buildRecord, type RecordContent } from "@tapside/report";
-import { messagesIn } from "@tapside/words";
 import { contextNow } from "./context-now.ts";
 import { writesAtTheEnd } from "./finish-visit.ts";
 import type { OpenVisit } from "./use-visit.ts";
@@ -21,6 +20,7 @@ export async function issueRecord(open: OpenVisit): Promise<Issued> {
   const context = contextNow(book);
   const before = recordsOf(open).at(-1);
   const { saidCauses } = await import("../cause/said-causes.ts");
+  const { messagesIn } = await import("@tapside/words/every-language");
   const content = buildRecord({
     file,
     visitId: visit.id,

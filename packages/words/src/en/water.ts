@@ -1,4 +1,6 @@
-import type { WaterBandPoint, WaterWords } from "../water-words.ts";
+import { type HeatedPhrases, heatedWater } from "../heated-water.ts";
+import { boundsText, readOrRange, waterUnit } from "../water-amounts.ts";
+import type { WaterWords } from "../water-words.ts";
 
 const NAMES: Readonly<Record<string, string>> = {
   Ca: "Calcium",
@@ -33,44 +35,13 @@ const NAMES: Readonly<Record<string, string>> = {
   ec25: "Conductivity",
   tds: "Dissolved solids",
 };
-const UNITS: Readonly<Record<string, string>> = {
-  Alk: "mg/L CaCO₃",
-  alkalinityMgPerLCaCO3: "mg/L CaCO₃",
-  hardnessMgPerLCaCO3: "mg/L CaCO₃",
-  hardness: "mg/L CaCO₃",
-  ec25UsPerCm: "µS/cm",
-  ec25: "µS/cm",
-  temperatureC: "°C",
-  pH: "",
+const HEATED: HeatedPhrases = {
+  dissolves: (temperatureC) => `Does not scale at ${temperatureC} °C: it dissolves lime.`,
+  doesNotScale: (temperatureC) => `Does not scale at ${temperatureC} °C.`,
+  mayScale: (temperatureC, range) => `May scale at ${temperatureC} °C: ${range} mg per litre heated.`,
+  grades: ["Hardly scales", "Scales a little", "Scales lightly", "Scales", "Scales heavily"],
+  scales: (grade, temperatureC, range) => `${grade} at ${temperatureC} °C: ${range} mg per litre heated.`,
 };
-
-/** Two figures, and no more than one decimal. */
-function short(value: number): string {
-  if (value >= 100) return String(Number(value.toPrecision(2)));
-  if (value >= 10) return value.toFixed(0);
-  return value >= 1 ? String(Number(value.toFixed(1))) : String(Number(value.toFixed(2)));
-}
-
-/** How heavy scale is, by mg/L laid down at the middle. Common practice, no source. */
-const HEAVINESS: readonly (readonly [upTo: number, word: string])[] = [
-  [5, "hardly scales"],
-  [40, "scales a little"],
-  [100, "scales lightly"],
-  [200, "scales"],
-  [Number.POSITIVE_INFINITY, "scales heavily"],
-];
-
-function heated({ temperatureC, calciteIndex, scaleMgPerL }: WaterBandPoint): string {
-  const [low, middle, high] = scaleMgPerL;
-  if (high < 1)
-    return calciteIndex[1] < -0.1
-      ? `Does not scale at ${temperatureC} °C: it dissolves lime.`
-      : `Does not scale at ${temperatureC} °C.`;
-  const range = short(low) === short(high) ? short(high) : `${short(low)}–${short(high)}`;
-  if (low < 1 && high > 40) return `May scale at ${temperatureC} °C: ${range} mg per litre heated.`;
-  const word = HEAVINESS.find(([upTo]) => middle <= upTo)![1];
-  return `${word[0]!.toUpperCase()}${word.slice(1)} at ${temperatureC} °C: ${range} mg per litre heated.`;
-}
 
 const SUSPICIONS: Readonly<Record<string, string>> = {
   "calcium-given-as-CaCO3": "Is calcium given as CaCO₃, not as the ion?",
@@ -87,24 +58,7 @@ const SUSPICIONS: Readonly<Record<string, string>> = {
 
 const nameOf = (id: string) => NAMES[id] ?? id;
 
-function bounds({
-  low,
-  high,
-  unit,
-}: {
-  readonly low?: number;
-  readonly high?: number;
-  readonly unit: string;
-}) {
-  const text = unit.replace("CaCO3", "CaCO₃").replace(/^pH$/, "");
-  const said =
-    low !== undefined && high !== undefined
-      ? `${low}–${high}`
-      : low !== undefined
-        ? `at least ${low}`
-        : `up to ${high}`;
-  return `${said} ${text}`.trim();
-}
+const BOUNDS = { atLeast: "at least", upTo: "up to" };
 
 export const water: WaterWords = {
   title: "Water here",
@@ -118,13 +72,12 @@ export const water: WaterWords = {
   guidance: "Guidance only: the appliance's label and manual rule.",
   unknown: "Read dissolved solids or hardness, or add an analysis: then the water can be told.",
   name: nameOf,
-  unit: (id) => UNITS[id] ?? "mg/L",
-  range: (low, middle, high, measured) =>
-    measured || short(low) === short(high) ? short(middle) : `${short(low)}–${short(high)}`,
-  heated,
+  unit: waterUnit,
+  range: readOrRange,
+  heated: (point) => heatedWater(HEATED, point),
   mostTelling: (reading) => `A test of ${nameOf(reading).toLowerCase().replace("ph", "pH")} would tell most.`,
   limit: (limit) =>
-    `${nameOf(limit.property)} ${bounds(limit)} (${[limit.appliance, limit.source].filter(Boolean).join("; ")})`,
+    `${nameOf(limit.property)} ${boundsText(limit, BOUNDS)} (${[limit.appliance, limit.source].filter(Boolean).join("; ")})`,
   answer: (answer) =>
     ({
       within: "within",

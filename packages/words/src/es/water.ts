@@ -1,4 +1,6 @@
-import type { WaterBandPoint, WaterWords } from "../water-words.ts";
+import { type HeatedPhrases, heatedWater } from "../heated-water.ts";
+import { boundsText, readOrRange, waterUnit } from "../water-amounts.ts";
+import type { WaterWords } from "../water-words.ts";
 import { lowerFirst } from "./names.ts";
 
 const NAMES: Readonly<Record<string, string>> = {
@@ -34,45 +36,20 @@ const NAMES: Readonly<Record<string, string>> = {
   ec25: "Conductividad",
   tds: "Sólidos disueltos",
 };
-const UNITS: Readonly<Record<string, string>> = {
-  Alk: "mg/L CaCO₃",
-  alkalinityMgPerLCaCO3: "mg/L CaCO₃",
-  hardnessMgPerLCaCO3: "mg/L CaCO₃",
-  hardness: "mg/L CaCO₃",
-  ec25UsPerCm: "µS/cm",
-  ec25: "µS/cm",
-  temperatureC: "°C",
-  pH: "",
+const HEATED: HeatedPhrases = {
+  dissolves: (temperatureC) => `No forma sarro a ${temperatureC} °C: disuelve la cal.`,
+  doesNotScale: (temperatureC) => `No forma sarro a ${temperatureC} °C.`,
+  mayScale: (temperatureC, range) =>
+    `Puede formar sarro a ${temperatureC} °C: ${range} mg por litro calentado.`,
+  grades: [
+    "Casi no forma sarro",
+    "Forma poco sarro",
+    "Forma sarro ligero",
+    "Forma sarro",
+    "Forma mucho sarro",
+  ],
+  scales: (grade, temperatureC, range) => `${grade} a ${temperatureC} °C: ${range} mg por litro calentado.`,
 };
-
-/** Two figures, and no more than one decimal. */
-function short(value: number): string {
-  if (value >= 100) return String(Number(value.toPrecision(2)));
-  if (value >= 10) return value.toFixed(0);
-  return value >= 1 ? String(Number(value.toFixed(1))) : String(Number(value.toFixed(2)));
-}
-
-/** How heavy scale is, by mg/L laid down at the middle. Common practice, no source. */
-const HEAVINESS: readonly (readonly [upTo: number, word: string])[] = [
-  [5, "Casi no forma sarro"],
-  [40, "Forma poco sarro"],
-  [100, "Forma sarro ligero"],
-  [200, "Forma sarro"],
-  [Number.POSITIVE_INFINITY, "Forma mucho sarro"],
-];
-
-function heated({ temperatureC, calciteIndex, scaleMgPerL }: WaterBandPoint): string {
-  const [low, middle, high] = scaleMgPerL;
-  if (high < 1)
-    return calciteIndex[1] < -0.1
-      ? `No forma sarro a ${temperatureC} °C: disuelve la cal.`
-      : `No forma sarro a ${temperatureC} °C.`;
-  const range = short(low) === short(high) ? short(high) : `${short(low)}–${short(high)}`;
-  if (low < 1 && high > 40)
-    return `Puede formar sarro a ${temperatureC} °C: ${range} mg por litro calentado.`;
-  const word = HEAVINESS.find(([upTo]) => middle <= upTo)![1];
-  return `${word} a ${temperatureC} °C: ${range} mg por litro calentado.`;
-}
 
 const SUSPICIONS: Readonly<Record<string, string>> = {
   "calcium-given-as-CaCO3": "¿Está el calcio dado como CaCO₃, no como ion?",
@@ -89,24 +66,7 @@ const SUSPICIONS: Readonly<Record<string, string>> = {
 
 const nameOf = (id: string) => NAMES[id] ?? id;
 
-function bounds({
-  low,
-  high,
-  unit,
-}: {
-  readonly low?: number;
-  readonly high?: number;
-  readonly unit: string;
-}) {
-  const text = unit.replace("CaCO3", "CaCO₃").replace(/^pH$/, "");
-  const said =
-    low !== undefined && high !== undefined
-      ? `${low}–${high}`
-      : low !== undefined
-        ? `al menos ${low}`
-        : `hasta ${high}`;
-  return `${said} ${text}`.trim();
-}
+const BOUNDS = { atLeast: "al menos", upTo: "hasta" };
 
 export const water: WaterWords = {
   title: "El agua aquí",
@@ -120,13 +80,12 @@ export const water: WaterWords = {
   guidance: "Solo orientación: mandan la etiqueta y el manual del aparato.",
   unknown: "Lea sólidos disueltos o dureza, o agregue un análisis: entonces se puede describir el agua.",
   name: nameOf,
-  unit: (id) => UNITS[id] ?? "mg/L",
-  range: (low, middle, high, measured) =>
-    measured || short(low) === short(high) ? short(middle) : `${short(low)}–${short(high)}`,
-  heated,
+  unit: waterUnit,
+  range: readOrRange,
+  heated: (point) => heatedWater(HEATED, point),
   mostTelling: (reading) => `Lo que más diría es una prueba de ${lowerFirst(nameOf(reading))}.`,
   limit: (limit) =>
-    `${nameOf(limit.property)} ${bounds(limit)} (${[limit.appliance, limit.source].filter(Boolean).join("; ")})`,
+    `${nameOf(limit.property)} ${boundsText(limit, BOUNDS)} (${[limit.appliance, limit.source].filter(Boolean).join("; ")})`,
   answer: (answer) =>
     ({
       within: "dentro",

@@ -1,0 +1,38 @@
+import type { Messages } from "./messages.ts";
+
+/** What one language says of findings; which of it is said is decided once, for all languages. Numbers come as text. */
+export interface FindingPhrases
+  extends Pick<Messages, "verdicts" | "quantity" | "source" | "unit" | "missingName" | "refusal"> {
+  /** Titles by the finding's id. */
+  readonly titles: Readonly<Record<string, string>>;
+  deliveredOf(quantity: string): string;
+  /** What a pattern of readings points to. */
+  readonly patterns: Readonly<Record<string, string>>;
+  readonly references: Readonly<Record<string, string>>;
+  /** "a, b and c". */
+  listed(names: readonly string[]): string;
+  because(missing: readonly string[]): string;
+  roOptional(notMeasured: string): string;
+  readonly nobodyAsked: string;
+  readonly backInUse: string;
+  staysBypassed(until: string | number | undefined): string;
+  readonly noGauge: string;
+  leftOut(names: string): string;
+  keptDoubtful(names: string): string;
+  atMost(text: string): string;
+  readonly remineralised: string;
+  elementPasses(flow: string): string;
+  usable(now: string, atBest: string): string;
+  readonly waterlogged: string;
+  readonly nearFull: string;
+  tankRatioNormal(low: string, high: string): string;
+  readonly judgeByFlow: string;
+  provisional(against: string): string;
+  carbonPassed(times: string): string;
+  carbonRange(low: string, high: string): string;
+  scale(name: string): string;
+  between(low: string, high: string): string;
+  upTo(high: string): string;
+  atLeast(low: string): string;
+  less(minimum: string, less: string): string;
+}
