@@ -190,7 +190,10 @@ describe("the book, offline", () => {
     await phone.checkAccess("find it in the store");
     await at("/");
     await page.getByRole("searchbox").fill("shelf 3");
-    await page.getByRole("link", { name: /^Unit 1, in the store, shelf 3/ }).waitFor();
+    await page
+      .getByRole("main")
+      .getByRole("link", { name: /^Unit 1, in the store, shelf 3/ })
+      .waitFor();
     await page.getByRole("searchbox").fill("");
     await page
       .getByRole("link", { name: /^Withy Bridge depot kitchen, Right/ })

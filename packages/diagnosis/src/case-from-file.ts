@@ -2,6 +2,7 @@ import { known, missing, type Outcome } from "@tapside/quantities";
 import type { KeptVisit, Phase, Reading, SlotId, UnitFile } from "@tapside/records";
 import { COMPLAINTS, type Complaint } from "./causes.ts";
 import type { Scene, Usual } from "./scene.ts";
+import { SEARCH } from "./search-answers.ts";
 import { signValue } from "./sign-value.ts";
 import { type Readings, SIGN_IDS, SIGNS, type SignId } from "./signs.ts";
 import { SLOT_OF_SIGN } from "./slot-of-sign.ts";
@@ -66,7 +67,7 @@ const given = <K extends string>(name: K, value: number | undefined) =>
   (value === undefined ? {} : { [name]: value }) as { readonly [P in K]?: number };
 
 function complaintOf(visit: KeptVisit): { readonly complaint?: Complaint } {
-  const said = (visit.answers as Readonly<Record<string, unknown>>)["cause.complaint"];
+  const said = (visit.answers as Readonly<Record<string, unknown>>)[SEARCH.complaint];
   if (COMPLAINTS.includes(said as Complaint)) return { complaint: said as Complaint };
   return visit.kind && visit.kind !== "callOut" ? { complaint: "routine" } : {};
 }

@@ -24,7 +24,7 @@ it("a second repair keeps what the first dropped out of the readings", () => {
 
 it("a new cartridge starts young, and leaves the age of the element as it was", () => {
   const scene = {
-    complaint: "lowFlow",
+    complaint: "runsOut",
     elementYears: 2.5,
     filterMonths: 26,
     carbonShare: 1.8,

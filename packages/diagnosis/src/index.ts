@@ -2,17 +2,20 @@ export { type Advice, advise, type Step, SURE } from "./advise.ts";
 export { caseFromFile, doubtOf, type FileCase, noteOf } from "./case-from-file.ts";
 export { CAUSE_IDS, CAUSES, type CauseId, COMPLAINTS, type Complaint } from "./causes.ts";
 export { countsFrom, countsInBook, USUAL_WORTH } from "./counts-in-book.ts";
+export { type Diagnosis, diagnose } from "./diagnose.ts";
 export { type DonorBank, donorBank } from "./donors.ts";
 export { type Engine, loadEngine } from "./engine.ts";
 export { type Expectation, expectationOf } from "./expectation.ts";
 export { type CauseFit, fitCauses } from "./fit-cause.ts";
+export { type FittedCauses, fittedCauses } from "./fitted-causes.ts";
 export { type CompanyCounts, type Frequencies, frequencies } from "./frequencies.ts";
+export { hourOf, SET_UP_IDS, TOOLS } from "./hour-of-visit.ts";
 export { measuredAgain, mustMeasureAgain } from "./measured-again.ts";
 export { checkFit, type FitCheck } from "./misfit.ts";
 export { type Hour, type Meaning, meaningsOf, minutesOf, nextTests, type TestProposal } from "./next-test.ts";
 export { type CauseOdds, type Evidence, evidenceFor, type Odds, odds, type PairOdds } from "./odds.ts";
 export { scoreOutside } from "./outside-faults.ts";
-export { type Assumed, type Posterior, posterior, usualAssumed } from "./posterior.ts";
+export { type Assumed, assumedWith, type Posterior, posterior, usualAssumed } from "./posterior.ts";
 export {
   type Difficulty,
   type Practice,
@@ -25,10 +28,12 @@ export {
 export { type Random, seededRandom } from "./random.ts";
 export { type RepairPlan, type RepairStep, repairPlan } from "./repair-plan.ts";
 export { type CautionId, type PartId, REPAIRS, type Repair } from "./repairs.ts";
+export { saidCauses } from "./said-causes.ts";
 export { type Said, saidToOwner } from "./said-to-owner.ts";
 export type { Scene, Usual } from "./scene.ts";
 export { sceneAfterRepairs } from "./scene-after-repairs.ts";
 export { type ScorePlan, type Share, scoreAllTests, scorePairs, scorePolicies, shareOf } from "./scores.ts";
+export { SEARCH } from "./search-answers.ts";
 export { type Readings, SIGN_IDS, SIGNS, type SignId, type SignKind } from "./signs.ts";
 export { type SimulatedCase, simulateCase } from "./simulate-case.ts";
 export { type CauseSize, type Measure, sizeOfCause } from "./size-of-cause.ts";
@@ -42,3 +47,12 @@ export {
   type TestId,
   type Tool,
 } from "./test-catalogue.ts";
+export {
+  answersOf,
+  confirmedIn,
+  phaseNow,
+  repairedIn,
+  testOwed,
+  type VisitOfUnit,
+  visitCase,
+} from "./visit-case.ts";

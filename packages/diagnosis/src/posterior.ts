@@ -2,7 +2,7 @@ import { CAUSE_IDS } from "./causes.ts";
 import type { Engine } from "./engine.ts";
 import type { Expectation } from "./expectation.ts";
 import { inputsOf } from "./features.ts";
-import { type Frequencies, frequencies } from "./frequencies.ts";
+import { type CompanyCounts, type Frequencies, frequencies } from "./frequencies.ts";
 import { run } from "./network.ts";
 import { CAN_MEET } from "./pairs.ts";
 import type { Readings } from "./signs.ts";
@@ -21,6 +21,10 @@ export interface Assumed {
 }
 
 export const usualAssumed: Assumed = { frequencies: frequencies(), two: TWO_CAUSES.expected };
+
+/** What is assumed where the company has counts of its own. */
+export const assumedWith = (counts: CompanyCounts | undefined): Assumed =>
+  counts ? { ...usualAssumed, frequencies: frequencies(counts) } : usualAssumed;
 
 /** Probabilities by index into `CAUSE_IDS`. */
 export interface Posterior {

@@ -103,7 +103,7 @@ export interface Site {
   readonly copiesTo?: string;
   readonly key?: string;
   readonly hours?: string;
-  /** The owner's language, for the record they get ("es"); without it, the technician's. */
+  /** The owner's language, for the record they get ("es"); without it, English. */
   readonly language?: string;
 }
 
@@ -344,10 +344,10 @@ export interface PersonAsked {
   readonly role: string;
 }
 
-/** Answers of a visit, by step. Each is one field `answer:<id>`. */
 /** Valves whose state is written down when a visit ends. */
 export type ValveId = "feed" | "tank" | "bypass" | "drain" | "sample" | "blend";
 
+/** Answers of a visit, by step. Each is one field `answer:<id>`. */
 export interface Answers {
   readonly inUse: "inUse" | "bypassed";
   readonly bypass: PersonAsked & {

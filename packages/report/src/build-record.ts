@@ -32,9 +32,9 @@ export interface RecordRequest {
   readonly settings?: Partial<Settings>;
 }
 
-/** A cause by its name in the record's language, and how sure the record may say it is. */
+/** A cause, and how sure the record may say it is. */
 export interface SaidCause {
-  readonly name: string;
+  readonly cause: keyof Messages["causeNames"];
   readonly said: "found" | "mostLikely" | "notConfirmed";
 }
 
@@ -94,9 +94,9 @@ function blocksOf(visit: KeptVisit, request: RecordRequest): readonly Block[] {
   ];
 }
 
-function causeList({ causes = [], words: { record } }: RecordRequest): Block[] {
+function causeList({ causes = [], words: { record, causeNames } }: RecordRequest): Block[] {
   if (causes.length === 0) return [];
-  const items = causes.map(({ name, said }) => record.cause[said](name));
+  const items = causes.map(({ cause, said }) => record.cause[said](causeNames[cause]));
   return [{ kind: "list", title: record.titles.causes, items }];
 }
 

@@ -7,5 +7,5 @@ export type {
   ValveSign,
   WaterLine,
 } from "./block.ts";
-export { buildRecord, type RecordRequest, type SaidCause } from "./build-record.ts";
+export { buildRecord, type RecordRequest } from "./build-record.ts";
 export { buildClaim } from "./claim.ts";

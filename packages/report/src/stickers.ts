@@ -64,10 +64,8 @@ function drawSticker(doc: PDFKit.PDFDocument, sticker: Sticker, width: number, h
   const room = width - side - 4;
   page.add(
     doc.struct("P", {}, () => {
-      doc
-        .font("bold")
-        .fontSize(sizeThatFits(doc.font("bold"), sticker.code, room))
-        .fillColor(ink);
+      doc.font("bold").fillColor(ink);
+      doc.fontSize(sizeThatFits(doc, sticker.code, room));
       doc.text(sticker.code, side, 10, { lineBreak: false });
       doc.font("regular").fontSize(7);
       for (const [i, line] of sticker.lines.slice(0, 4).entries())

@@ -1,4 +1,5 @@
 import { fileURLToPath } from "node:url";
+import { countsInBook, saidCauses } from "@tapside/diagnosis";
 import { freeze, inputsChangedSince, verifyRecord } from "@tapside/records";
 import { buildRecord, type RecordContent } from "@tapside/report";
 import { recordHtml } from "@tapside/report/html";
@@ -31,7 +32,7 @@ export const reportVerb: CommandVerb = {
       io.complain("Say where to: tapside report FILE -o OUT.pdf");
       return 2;
     }
-    const record = recordOf(found);
+    const record = await recordOf(found);
     if (!record) {
       io.complain("The record issued for this visit no longer has its mark; tapside verify says which.");
       return 1;
@@ -48,9 +49,9 @@ export const reportVerb: CommandVerb = {
 };
 
 /** The newest record issued for the visit as frozen, undefined if altered since; else one made now from the same records. */
-function recordOf(
+async function recordOf(
   found: NonNullable<ReturnType<typeof openVisit>>,
-): { content: RecordContent; mark: string } | undefined {
+): Promise<{ content: RecordContent; mark: string } | undefined> {
   const issued = [...found.book.serviceRecord.values()]
     .filter((record) => record.visit === found.visit.id && record.json && record.mark)
     .sort((a, b) => (b.revision ?? 0) - (a.revision ?? 0))[0];
@@ -68,6 +69,7 @@ function recordOf(
     issuedAt: found.asOf,
     timeZone: found.timeZone,
     revision: 1,
+    causes: await saidCauses(found, countsInBook(found.book.causeCounts)),
     settings: found.settings,
   });
   return { content, mark: freeze(content).mark };

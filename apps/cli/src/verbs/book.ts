@@ -24,7 +24,7 @@ const assessVerb: CommandVerb = {
       const text = words.finding(finding);
       const figure = finding.figure && formatFigure(finding.figure);
       const number = figure
-        ? ` ${figure.text}${figure.uText ? ` ± ${figure.uText}` : ""} ${finding.figure?.unit ?? ""}`
+        ? ` ${figure.text}${figure.uText ? ` ± ${figure.uText}` : ""} ${words.unit(finding.figure?.unit ?? "")}`
         : "";
       io.print(
         `${text.title} (${words.phases[finding.phase].toLowerCase()}): ${text.verdict}${number}${text.limit ? `; ${text.limit}` : ""}${text.reason ? `; ${text.reason}` : ""}`,

@@ -6,7 +6,7 @@ import type { diagnosisOf } from "./diagnose.ts";
 
 type Diagnosis = Awaited<ReturnType<typeof diagnosisOf>>;
 
-const { causes, tests, signs, parts, cautions, minutes, percent, signText } = causesEn;
+const { causes, tests, signs, parts, cautions, minutes, percent, signText, grade, measure } = causesEn;
 const causeList = (ids: readonly CauseId[]): string => ids.map((id) => causes[id]).join(", ");
 
 const STEP: { readonly [K in Step["kind"]]: (step: Extract<Step, { readonly kind: K }>) => string } = {
@@ -20,20 +20,22 @@ const STEP: { readonly [K in Step["kind"]]: (step: Extract<Step, { readonly kind
 /** A diagnosis for the technician. Odds are for the technician, never for the owner's record. */
 export function printDiagnosis(unit: string, diagnosis: Diagnosis, io: CliIo): void {
   io.print(`${unit}: most likely (from the model, not from field counts)`);
-  for (const { cause, probability, evidence } of diagnosis.causes) {
+  for (const { cause, probability, evidence, size } of diagnosis.causes) {
     const speaks = evidence.filter(({ shift }) => Math.abs(shift) >= 0.5);
     const side = (name: string, positive: boolean) => {
       const names = speaks.filter(({ shift }) => shift > 0 === positive).map(({ sign }) => signs[sign]);
       return names.length > 0 ? `; ${name}: ${names.join(", ")}` : "";
     };
     io.print(`  ${percent(probability)}  ${causes[cause]}${side("for", true)}${side("against", false)}`);
+    const sizes = size?.measures.map((one) => measure(one.measure, one.value)) ?? [];
+    if (size) io.print(`        how large: ${[grade(size.share, size.uShare), ...sizes].join(", ")}`);
   }
   if (diagnosis.nothingIKnowExplainsThis)
     io.print("Nothing I know explains these readings: read them again.");
   io.print((STEP[diagnosis.step.kind] as (step: Step) => string)(diagnosis.step));
   const { step } = diagnosis;
   if (step.kind === "test")
-    for (const { shows, probability, cause } of diagnosis.meanings?.slice(0, 4) ?? [])
+    for (const { shows, probability, cause } of diagnosis.meanings.slice(0, 4))
       io.print(
         `  near ${signText(TESTS[step.proposal.test].signs[0], shows, 2)} (${percent(probability)}): ${causes[cause]}`,
       );

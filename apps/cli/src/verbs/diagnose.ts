@@ -1,19 +1,18 @@
 import {
   type Assumed,
-  advise,
-  caseFromFile,
+  assumedWith,
   checkFit,
   countsFrom,
   countsInBook,
+  diagnose,
   donorBank,
-  evidenceFor,
-  frequencies,
+  type FileCase,
+  fittedCauses,
+  type Hour,
+  hourOf,
   loadEngine,
-  meaningsOf,
   posterior,
-  type Readings,
-  SIGN_IDS,
-  usualAssumed,
+  visitCase,
 } from "@tapside/diagnosis";
 import { type Kept, type KeptVisit, type Unit, unitFile } from "@tapside/records";
 import { type CliIo, type CommandVerb, options } from "../command-verb.ts";
@@ -33,57 +32,28 @@ function visitToDiagnose(visits: readonly KeptVisit[], named: string | undefined
   return newest.find((visit) => !visit.closed) ?? newest[0];
 }
 
+/** Most readings named for a cause, and most tests proposed. */
+const [MOST_EVIDENCE, MOST_TESTS] = [6, 5];
+
 /** Everything one visit's readings say: odds with evidence, sizes, the next test, the plan. */
-export async function diagnosisOf(
-  scene: Parameters<typeof donorBank>[0],
-  readings: Readings,
-  assumed: Assumed = usualAssumed,
-) {
+export async function diagnosisOf({ scene, readings }: FileCase, hour: Hour, assumed: Assumed) {
   const engine = await loadEngine();
   const bank = donorBank(scene);
-  const advice = advise(engine, bank, readings, {}, assumed);
+  const diagnosis = diagnose(engine, bank, readings, hour, assumed);
   const fit = checkFit(scene, posterior(engine, bank.expected, readings, assumed), readings);
-  const likely = advice.odds.causes.filter(({ probability }) => probability >= 0.02).slice(0, 5);
-  const { step } = advice;
-  const evidence = evidenceFor(
-    likely.map(({ cause }) => cause),
-    engine,
-    bank.expected,
-    readings,
-    assumed,
-  );
+  const fitted = fittedCauses(scene, fit, readings);
   return {
-    causes: likely.map(({ cause, probability }, i) => ({
+    ...diagnosis,
+    causes: diagnosis.causes.map(({ cause, probability, evidence }) => ({
       cause,
       probability,
-      evidence: evidence[i]?.slice(0, 6) ?? [],
-      ...sizeOf(fit, cause, readings),
+      evidence: evidence.slice(0, MOST_EVIDENCE),
+      ...fitted[cause],
     })),
-    two: advice.odds.two,
-    pairs: advice.odds.pairs.filter(({ probability }) => probability >= 0.02),
     nothingIKnowExplainsThis: fit.unexplained,
     chance: fit.chance,
-    step,
-    ...(step.kind === "test" && {
-      meanings: meaningsOf(step.proposal.test, engine, bank, readings, assumed),
-    }),
-    tests: advice.tests.slice(0, 5),
-    plan: advice.plan,
+    tests: diagnosis.tests.slice(0, MOST_TESTS),
   };
-}
-
-/** How large the cause would be, 0 mild to 1 severe, and what it would read beside what was read. */
-function sizeOf(fit: ReturnType<typeof checkFit>, cause: string, readings: Readings) {
-  const own = fit.fits.find((one) => one.causes.length === 1 && one.causes[0] === cause);
-  const best = own ?? fit.fits.find((one) => (one.causes as readonly string[]).includes(cause));
-  if (!best) return {};
-  const at = (best.causes as readonly string[]).indexOf(cause);
-  const beside = SIGN_IDS.filter((sign) => readings[sign] !== undefined).map((sign) => ({
-    sign,
-    read: readings[sign],
-    wouldRead: best.wouldRead[sign],
-  }));
-  return { size: { share: best.shares[at], u: best.uShares[at] }, beside };
 }
 
 /** Counts of a file of their own: `{ "version": 1, "asOf": "2026-11-25", "found": { "coldWater": 3 }, "assumedWorth": 60 }`. */
@@ -105,7 +75,7 @@ async function diagnoseFile(path: string | undefined, named: Readonly<Record<str
     io.complain("There is no such visit with its unit in this file.");
     return 2;
   }
-  const found = caseFromFile(file, visit.id);
+  const found = visitCase({ file, visit });
   if (found.kind !== "known") {
     io.complain(sentence(found));
     return 1;
@@ -117,8 +87,7 @@ async function diagnoseFile(path: string | undefined, named: Readonly<Record<str
     io.complain("The file of counts has no version and counts in it.");
     return 2;
   }
-  const assumed = { ...usualAssumed, frequencies: frequencies(counts) };
-  const diagnosis = await diagnosisOf(found.value.scene, found.value.readings, assumed);
+  const diagnosis = await diagnosisOf(found.value, hourOf({ file, visit }), assumedWith(counts));
   const unit: Kept<Unit> = file.unit;
   if (named["--json"])
     io.print(

@@ -1,6 +1,8 @@
 import {
+  answersOf,
   doubtOf,
   noteOf,
+  phaseNow,
   SIGNS,
   type SignId,
   slotToRead,
@@ -16,7 +18,6 @@ import { undoPress } from "../visit/go-on.ts";
 import type { OpenVisit } from "../visit/use-visit.ts";
 import { leaveWayBack } from "../visit/way-back.ts";
 import { NoteEntry } from "./note-entry.tsx";
-import { answersOf, phaseNow } from "./visit-case.ts";
 import { causeWords as words } from "./words.ts";
 
 /** One test of the search: where, what to prepare, and a place for each of its signs. */

@@ -1,25 +1,30 @@
 import {
+  answersOf,
   type CauseId,
   COMPLAINTS,
+  confirmedIn,
   countsInBook,
+  type Diagnosis,
+  hourOf,
+  repairedIn,
+  SEARCH,
   TESTS,
   type Test,
   type TestId,
   type TestProposal,
+  testOwed,
+  visitCase,
 } from "@tapside/diagnosis";
 import { useEffect, useState } from "react";
 import { Band } from "../look/band.tsx";
 import { type Press, Screen } from "../look/screen.tsx";
 import { undoPress } from "../visit/go-on.ts";
 import type { OpenVisit } from "../visit/use-visit.ts";
-import { hourOf } from "./hour.ts";
 import { HourKeys } from "./hour-keys.tsx";
 import { OddsBands } from "./odds-bands.tsx";
 import { RepairSteps } from "./repair-steps.tsx";
 import { useDiagnosis } from "./use-diagnosis.ts";
-import { answersOf, confirmedIn, FOUND, REPAIRED, repairedIn, testOwed, visitCase } from "./visit-case.ts";
 import { causeWords as words } from "./words.ts";
-import type { Diagnosis } from "./worker-asks.ts";
 
 const pathOf = (open: OpenVisit, test: string) => `${open.base}/cause/${test}`;
 
@@ -28,7 +33,7 @@ export default function CauseScreen({ open }: { open: OpenVisit }) {
   const found = visitCase(open);
   const counts = countsInBook(open.live.snapshot().book.causeCounts);
   const { diagnosis, isFresh, fit, sizes } = useDiagnosis(
-    found.kind === "known" ? { ...found.value, ...hourOf(open), counts } : undefined,
+    found.kind === "known" ? { ...found.value, hour: hourOf(open), counts } : undefined,
   );
   const [shown, setShown] = useState<"tests" | "plan" | "hour">();
   useEffect(() => {
@@ -36,7 +41,7 @@ export default function CauseScreen({ open }: { open: OpenVisit }) {
   }, []);
   const repaired = repairedIn(open);
   const keepRepaired = (causes: readonly string[]) => {
-    open.write({ [REPAIRED]: causes.length > 0 ? causes : null });
+    open.write({ [`answer:${SEARCH.repaired}`]: causes.length > 0 ? causes : null });
     setShown(undefined);
     window.scrollTo(0, 0);
   };
@@ -192,7 +197,7 @@ function Confirm({ open }: { open: OpenVisit }) {
           type="button"
           key={cause}
           aria-pressed={confirmed.includes(cause)}
-          onClick={() => open.write({ [FOUND]: turn(cause) })}
+          onClick={() => open.write({ [`answer:${SEARCH.found}`]: turn(cause) })}
         >
           {words.foundIt(words.causes[cause])}
         </button>
@@ -203,7 +208,7 @@ function Confirm({ open }: { open: OpenVisit }) {
 
 /** Why somebody called: one of a few, taken back by a second tap. */
 function Complaints({ open }: { open: OpenVisit }) {
-  const said = answersOf(open)["cause.complaint"];
+  const said = answersOf(open)[SEARCH.complaint];
   return (
     <fieldset className="answers">
       <legend>{words.said}</legend>
@@ -212,7 +217,7 @@ function Complaints({ open }: { open: OpenVisit }) {
           type="button"
           key={one}
           aria-pressed={said === one}
-          onClick={() => open.write({ "answer:cause.complaint": said === one ? null : one })}
+          onClick={() => open.write({ [`answer:${SEARCH.complaint}`]: said === one ? null : one })}
         >
           {words.complaints[one]}
         </button>

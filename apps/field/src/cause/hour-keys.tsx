@@ -1,5 +1,5 @@
+import { hourOf, SEARCH, SET_UP_IDS, TOOLS } from "@tapside/diagnosis";
 import type { OpenVisit } from "../visit/use-visit.ts";
-import { HOUR, hourOf, SET_UP_IDS, TOOLS } from "./hour.ts";
 import { causeWords as words } from "./words.ts";
 
 /** Whether the kitchen is busy, what is in the van, what is prepared already: the next test depends on it. */
@@ -12,8 +12,8 @@ export function HourKeys({ open }: { open: OpenVisit }) {
       <Toggles
         legend={words.kitchen}
         keys={[
-          [words.busy, kitchenBusy, () => open.write({ [HOUR.busy]: true })],
-          [words.quiet, !kitchenBusy, () => open.write({ [HOUR.busy]: null })],
+          [words.busy, kitchenBusy, () => open.write({ [`answer:${SEARCH.kitchenBusy}`]: true })],
+          [words.quiet, !kitchenBusy, () => open.write({ [`answer:${SEARCH.kitchenBusy}`]: null })],
         ]}
       />
       <Toggles
@@ -22,7 +22,11 @@ export function HourKeys({ open }: { open: OpenVisit }) {
           const isHere = tools.includes(tool);
           const left = isHere ? without(tools, tool) : [...tools, tool];
           const missing = TOOLS.filter((one) => !left.includes(one));
-          return [words.tools[tool], isHere, () => open.write({ [HOUR.missing]: kept(missing) })];
+          return [
+            words.tools[tool],
+            isHere,
+            () => open.write({ [`answer:${SEARCH.toolsMissing}`]: kept(missing) }),
+          ];
         })}
       />
       <Toggles
@@ -32,7 +36,7 @@ export function HourKeys({ open }: { open: OpenVisit }) {
           return [
             words.sentence(words.setUps[id]),
             setUps.includes(id),
-            () => open.write({ [HOUR.made]: kept(made) }),
+            () => open.write({ [`answer:${SEARCH.setUps}`]: kept(made) }),
           ];
         })}
       />

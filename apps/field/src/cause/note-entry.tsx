@@ -1,11 +1,10 @@
-import { noteOf, SIGNS, type SignId } from "@tapside/diagnosis";
+import { noteOf, phaseNow, SIGNS, type SignId } from "@tapside/diagnosis";
 import { useCallback, useState } from "react";
 import { Screen } from "../look/screen.tsx";
 import { withKey } from "../visit/entry.tsx";
 import { type Key, Keypad } from "../visit/keypad.tsx";
 import { Numeral } from "../visit/numeral.tsx";
 import type { OpenVisit } from "../visit/use-visit.ts";
-import { phaseNow } from "./visit-case.ts";
 import { causeWords as words } from "./words.ts";
 
 interface NoteEntryProps {

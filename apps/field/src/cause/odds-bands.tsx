@@ -1,14 +1,14 @@
+import type { Diagnosis, FittedCauses } from "@tapside/diagnosis";
 import { Fragment, useState } from "react";
 import { Band } from "../look/band.tsx";
 import { causeWords as words } from "./words.ts";
-import type { Diagnosis, FittedSizes } from "./worker-asks.ts";
 import "./cause.css";
 
 /** How far a reading must move the odds to be named. */
 const SPEAKS = 0.3;
 
 /** The likeliest causes as bands: name, odds as a number and as length on a rail; for and against on a tap. */
-export function OddsBands({ diagnosis, sizes }: { diagnosis: Diagnosis; sizes?: FittedSizes | undefined }) {
+export function OddsBands({ diagnosis, sizes }: { diagnosis: Diagnosis; sizes?: FittedCauses | undefined }) {
   const [open, setOpen] = useState<string>();
   const { step, causes, two } = diagnosis;
   const [one, other] = causes;
@@ -48,7 +48,7 @@ export function OddsBands({ diagnosis, sizes }: { diagnosis: Diagnosis; sizes?: 
 }
 
 /** The size of a cause, and what it would read beside what was read. */
-function HowLarge({ fitted }: { fitted: FittedSizes[keyof FittedSizes] }) {
+function HowLarge({ fitted }: { fitted: FittedCauses[keyof FittedCauses] }) {
   if (!fitted) return <span className="odds-side note">{words.notFitted}</span>;
   const { size, beside } = fitted;
   const said = size?.measures.map(({ measure, value }) => words.measure(measure, value)) ?? [];

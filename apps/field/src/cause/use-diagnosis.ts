@@ -1,6 +1,6 @@
-import type { CompanyCounts, Readings, Scene, SetUpId, TestId, Tool } from "@tapside/diagnosis";
+import type { CompanyCounts, Diagnosis, FittedCauses, Hour, Readings, Scene } from "@tapside/diagnosis";
 import { useEffect, useState } from "react";
-import type { CauseAsked, CauseTold, Diagnosis, FittedSizes } from "./worker-asks.ts";
+import type { CauseAsked, CauseTold } from "./worker-asks.ts";
 
 let worker: Worker | undefined;
 
@@ -13,39 +13,23 @@ export function causeWorker(): Worker {
 interface CaseAsked {
   readonly scene: Scene;
   readonly readings: Readings;
-  readonly setUps?: readonly SetUpId[];
-  readonly notAgain?: readonly TestId[];
-  readonly kitchenBusy?: boolean;
+  readonly hour?: Hour;
   readonly counts?: CompanyCounts | undefined;
-  readonly tools?: readonly Tool[] | undefined;
 }
-
-const NONE: readonly never[] = [];
 
 /** The newest answer for a case; while a newer one is being weighed the last stands, marked as old. */
 export function useDiagnosis(asked: CaseAsked | undefined) {
   const key = asked ? JSON.stringify(asked) : "";
   const [found, setFound] = useState<{ key: string; diagnosis: Diagnosis }>();
-  const [fit, setFit] = useState<{ key: string; unexplained: boolean; sizes: FittedSizes }>();
+  const [fit, setFit] = useState<{ key: string; unexplained: boolean; sizes: FittedCauses }>();
   useEffect(() => {
     if (!key) return;
-    const asked = JSON.parse(key) as CaseAsked;
-    const { setUps = NONE, notAgain = NONE, kitchenBusy = false, tools, counts } = asked;
     const listen = ({ data }: MessageEvent<CauseTold>) => {
       if (data.key !== key) return;
       if (data.kind === "diagnosed") setFound(data);
       if (data.kind === "fit") setFit(data);
     };
-    const question: CauseAsked = {
-      ...asked,
-      kind: "diagnose",
-      key,
-      setUps,
-      notAgain,
-      kitchenBusy,
-      tools,
-      counts,
-    };
+    const question: CauseAsked = { ...(JSON.parse(key) as CaseAsked), kind: "diagnose", key };
     causeWorker().addEventListener("message", listen);
     causeWorker().postMessage(question);
     return () => causeWorker().removeEventListener("message", listen);

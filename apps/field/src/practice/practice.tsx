@@ -79,7 +79,7 @@ function Bench({ now, onChange, onDecide }: BenchProps) {
   const [list, setList] = useState<"tests" | "repair">("tests");
   const [odds, setOdds] = useState(false);
   const { diagnosis } = useDiagnosis(
-    odds ? { scene: now.scene, readings: now.readings, setUps: now.setUps } : undefined,
+    odds ? { scene: now.scene, readings: now.readings, hour: { setUps: now.setUps } } : undefined,
   );
   const { complaint } = now.scene;
   return (

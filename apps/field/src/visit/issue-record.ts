@@ -19,7 +19,7 @@ export async function issueRecord(open: OpenVisit): Promise<Issued> {
   const file = unitFile(book, open.file.unit.id)!;
   const context = contextNow(book);
   const before = recordsOf(open).at(-1);
-  const { saidCauses } = await import("../cause/said-causes.ts");
+  const { countsInBook, saidCauses } = await import("@tapside/diagnosis");
   const { messagesIn } = await import("@tapside/words/every-language");
   const content = buildRecord({
     file,
@@ -29,7 +29,7 @@ export async function issueRecord(open: OpenVisit): Promise<Issued> {
     issuedAt,
     timeZone: context.timeZone,
     settings: context.settings,
-    causes: await saidCauses(open),
+    causes: await saidCauses(open, countsInBook(book.causeCounts)),
     revision: 1 + (before?.revision ?? 0),
     ...(before?.mark && { replaces: { revision: before.revision ?? 1, mark: before.mark } }),
   });

@@ -1,0 +1,40 @@
+import { caseFromFile, type FileCase } from "./case-from-file.ts";
+import type { CauseId } from "./causes.ts";
+import { loadEngine } from "./engine.ts";
+import { expectationOf } from "./expectation.ts";
+import type { CompanyCounts } from "./frequencies.ts";
+import { odds } from "./odds.ts";
+import { assumedWith } from "./posterior.ts";
+import { type Said, saidToOwner } from "./said-to-owner.ts";
+import { answersOf, confirmedIn, repairedIn, testOwed, type VisitOfUnit, visitCase } from "./visit-case.ts";
+
+/** Odds from which an unrepaired cause is named at all. */
+const NAMED = 0.5;
+
+/** Whether a cause was looked for at this visit. */
+const wasSearched = (one: VisitOfUnit): boolean =>
+  Object.keys(answersOf(one)).some((field) => field.startsWith("cause."));
+
+/** What the owner's record says the search ended in: what was put right, else the likeliest cause. Empty when nobody searched. */
+export async function saidCauses(
+  one: VisitOfUnit,
+  counts: CompanyCounts | undefined,
+): Promise<readonly { readonly cause: CauseId; readonly said: Said }[]> {
+  const found = wasSearched(one) ? caseFromFile(one.file, one.visit.id) : undefined;
+  if (found?.kind !== "known") return [];
+  const engine = await loadEngine();
+  const assumed = assumedWith(counts);
+  const oddsAt = ({ scene, readings }: FileCase) => odds(engine, expectationOf(scene), readings, assumed);
+  const before = oddsAt(found.value);
+  const now = visitCase(one);
+  const repaired = repairedIn(one);
+  const after = repaired.length > 0 && now.kind === "known" && !testOwed(one) ? oddsAt(now.value) : undefined;
+  const confirmed = confirmedIn(one);
+  const top = before.causes[0];
+  const likely = top && top.cause !== "healthy" && top.probability >= NAMED ? [top.cause] : [];
+  const causes = repaired.length > 0 ? repaired : likely;
+  return causes.map((cause) => ({
+    cause,
+    said: saidToOwner({ cause, before, after, confirmed: confirmed.includes(cause) }),
+  }));
+}

@@ -1,0 +1,63 @@
+import type { KeptVisit, Reading, SlotId, UnitFile } from "@tapside/records";
+import { expect, it } from "vitest";
+import { hourOf } from "./hour-of-visit.ts";
+import { saidCauses } from "./said-causes.ts";
+import { SEARCH } from "./search-answers.ts";
+import { ordinaryVisit } from "./testing/trials.ts";
+import { phaseNow, repairedIn, testOwed, type VisitOfUnit, visitCase } from "./visit-case.ts";
+
+/** The ordinary visit with more answers, and readings as left. */
+function visitWith(answers: object, asLeft: Partial<Record<SlotId, Reading>> = {}): VisitOfUnit {
+  const file = ordinaryVisit();
+  const today = file.visits.find(({ id }) => id === "today")!;
+  const visit = {
+    ...today,
+    answers: { ...today.answers, ...answers },
+    readings: { ...today.readings, asLeft },
+  } as KeptVisit;
+  const visits = file.visits.map((one) => (one.id === "today" ? visit : one));
+  return { file: { ...file, visits } as UnitFile, visit };
+}
+
+const repaired = { [SEARCH.repaired]: ["preFilterClogged"] };
+const found = visitWith({}).visit.readings.asFound;
+
+it("before a repair every reading as found counts, and nothing is owed", () => {
+  const one = visitWith({});
+  expect([phaseNow(one), repairedIn(one), testOwed(one)]).toEqual(["asFound", [], undefined]);
+  expect(visitCase(one)).toMatchObject({
+    kind: "known",
+    value: { readings: { permeateTds: expect.any(Number) } },
+  });
+});
+
+it("after a repair what was read of the unit is gone, the water's stays, and re-measurement is owed in turn", () => {
+  const one = visitWith(repaired);
+  const now = visitCase(one);
+  if (now.kind !== "known") throw new Error("known");
+  expect(now.value.readings).not.toHaveProperty("permeateTds");
+  expect(now.value.readings).toHaveProperty("feedTds");
+  expect(now.value.scene.filterMonths).toBe(0);
+  expect(testOwed(one)).toBe("afterFilterPressure");
+  const half = visitWith(repaired, { afterFilterPressure: found.afterFilterPressure! });
+  expect(testOwed(half)).toBe("permeateFlow");
+  const { afterFilterPressure, permeateFlow } = found;
+  const whole = visitWith(repaired, {
+    afterFilterPressure: afterFilterPressure!,
+    permeateFlow: permeateFlow!,
+  });
+  expect(testOwed(whole)).toBeUndefined();
+});
+
+it("tools left behind, set-ups made and a busy kitchen are taken from the visit; strangers are left out", () => {
+  const hour = hourOf(visitWith({ [SEARCH.kitchenBusy]: true, [SEARCH.setUps]: ["no such thing"] }));
+  expect(hour).toMatchObject({ kitchenBusy: true, setUps: [] });
+  expect(hour.tools.length).toBeGreaterThan(0);
+});
+
+it("the record says nothing of causes that nobody looked for", async () => {
+  expect(await saidCauses(visitWith({}), undefined)).toEqual([]);
+  const [said] = await saidCauses(visitWith(repaired), undefined);
+  expect(said).toMatchObject({ cause: "preFilterClogged" });
+  expect(said?.said).not.toBe("found");
+});

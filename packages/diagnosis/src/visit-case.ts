@@ -1,0 +1,55 @@
+import type { Outcome } from "@tapside/quantities";
+import type { KeptVisit, Phase, UnitFile } from "@tapside/records";
+import { caseFromFile, type FileCase } from "./case-from-file.ts";
+import { CAUSE_IDS, type CauseId } from "./causes.ts";
+import { measuredAgain } from "./measured-again.ts";
+import { REPAIRS } from "./repairs.ts";
+import { sceneAfterRepairs } from "./scene-after-repairs.ts";
+import { SEARCH } from "./search-answers.ts";
+import { TESTS, type TestId } from "./test-catalogue.ts";
+
+/** A visit with the file of its unit. */
+export interface VisitOfUnit {
+  readonly file: UnitFile;
+  readonly visit: KeptVisit;
+}
+
+/** Answers kept while finding the cause, by their own names. */
+export const answersOf = ({ visit }: Pick<VisitOfUnit, "visit">): Readonly<Record<string, unknown>> =>
+  visit.answers;
+
+/** What was put right at this visit, first to last. */
+export function repairedIn(one: VisitOfUnit): readonly CauseId[] {
+  const said = answersOf(one)[SEARCH.repaired];
+  const ids = Array.isArray(said) ? said : [said];
+  return ids.flatMap((id) => CAUSE_IDS.filter((cause) => cause === id));
+}
+
+/** What was put right and then confirmed by the technician. */
+export function confirmedIn(one: VisitOfUnit): readonly CauseId[] {
+  const said = answersOf(one)[SEARCH.found];
+  return Array.isArray(said) ? repairedIn(one).filter((cause) => said.includes(cause)) : [];
+}
+
+/** Readings are taken as found until something was put right, as left from then on. */
+export const phaseNow = (one: VisitOfUnit): Phase => (repairedIn(one).length > 0 ? "asLeft" : "asFound");
+
+/** The first test a repair asks for that was not taken since; until then its effect is not believed. */
+export function testOwed(one: VisitOfUnit): TestId | undefined {
+  const last = repairedIn(one).at(-1);
+  const after = last && caseFromFile(one.file, one.visit.id, "asLeft");
+  if (after?.kind !== "known") return undefined;
+  const isOwed = (test: TestId) => TESTS[test].signs.some((sign) => after.value.readings[sign] === undefined);
+  return REPAIRS[last!].measureAgain.find(isOwed);
+}
+
+/** What the visit knows: as found; after repairs what still holds, with what was measured again. */
+export function visitCase(one: VisitOfUnit): Outcome<FileCase> {
+  const found = caseFromFile(one.file, one.visit.id);
+  const repaired = repairedIn(one);
+  if (found.kind !== "known" || repaired.length === 0) return found;
+  const after = caseFromFile(one.file, one.visit.id, "asLeft");
+  if (after.kind !== "known") return found;
+  const readings = measuredAgain(found.value.readings, repaired, after.value.readings);
+  return { ...found, value: { scene: sceneAfterRepairs(found.value.scene, repaired), readings } };
+}
