@@ -3,7 +3,7 @@ import type { BandPart } from "@tapside/pictures";
 import type { Outcome } from "@tapside/quantities";
 import type { KeptVisit, Phase, Reading, SlotId, UnitFile } from "@tapside/records";
 import { SLOTS } from "@tapside/records";
-import { formatFigure, type Messages, plainNumber } from "@tapside/words";
+import { formatFigure, formatRange, type Messages, plainNumber } from "@tapside/words";
 import type { CellMark, ReadingCell, ReadingRow } from "./block.ts";
 
 interface RowPlan {
@@ -127,7 +127,6 @@ function limitOf(plan: RowPlan, assessment: Assessment, words: Messages): string
   if (finding?.limit) return words.finding(finding).limit;
   const id = (plan.slot ?? plan.figure) as ExpectedId;
   const expected = assessment.expected.kind === "known" ? assessment.expected.value[id] : undefined;
-  if (expected)
-    return `${plainNumber(expected.low)}–${plainNumber(expected.high)} ${expected.unit}: ${words.record.says.thisUnitToday}`;
+  if (expected) return `${formatRange(expected)} ${expected.unit}: ${words.record.says.thisUnitToday}`;
   return plan.slot === "deliveredTds" ? words.record.says.noLimit : words.record.says.forInformation;
 }

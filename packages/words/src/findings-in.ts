@@ -42,8 +42,11 @@ const bypassReason = (say: FindingPhrases, { name, role, decision, until }: Deta
     ? `${name}, ${role}: ${decision === "putInUse" ? say.backInUse : say.staysBypassed(until)}`
     : say.nobodyAsked;
 
+/** Two figures: no more than a tank, a flow or a cartridge is known to. */
+const twoFigures = (value: number, sign: DecimalSign): string => short(Number(value.toPrecision(2)), sign);
+
 const elementPasses = (say: FindingPhrases, { elementPasses: flow }: Detail, sign: DecimalSign): string =>
-  typeof flow === "number" ? say.elementPasses(short(Number(flow.toPrecision(2)), sign)) : "";
+  typeof flow === "number" ? say.elementPasses(twoFigures(flow, sign)) : "";
 
 const namesIn = (say: FindingPhrases, slots: string | number | undefined): string =>
   say.listed(
@@ -56,7 +59,7 @@ function usualReason(say: FindingPhrases, finding: Finding, sign: DecimalSign): 
   const detail: Detail = finding.detail ?? {};
   const { usable, usableAtBest } = detail;
   if (finding.id === "airCharge" && typeof usable === "number" && typeof usableAtBest === "number")
-    return say.usable(short(usable, sign), short(usableAtBest, sign));
+    return say.usable(twoFigures(usable, sign), twoFigures(usableAtBest, sign));
   switch (finding.id) {
     case "waterlogged":
       return say.waterlogged;
@@ -76,8 +79,7 @@ function usualReason(say: FindingPhrases, finding: Finding, sign: DecimalSign): 
 }
 
 function carbonReason(say: FindingPhrases, { usedShare, lowM3, highM3 }: Detail, sign: DecimalSign): string {
-  if (typeof usedShare === "number" && usedShare > 1)
-    return say.carbonPassed(short(Number(usedShare.toPrecision(2)), sign));
+  if (typeof usedShare === "number" && usedShare > 1) return say.carbonPassed(twoFigures(usedShare, sign));
   if (typeof lowM3 !== "number" || typeof highM3 !== "number") return "";
   return say.carbonRange(Math.max(0, lowM3).toFixed(0), Math.max(0, highM3).toFixed(0));
 }

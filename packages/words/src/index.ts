@@ -1,5 +1,6 @@
 export { en } from "./en/index.ts";
 export { formatFigure } from "./format-figure.ts";
+export { formatRange } from "./format-range.ts";
 export { LANGUAGES, type Language, languageOf } from "./language.ts";
 export type { DecimalSign, FindingWords, Messages } from "./messages.ts";
 export { plainNumber } from "./plain-number.ts";

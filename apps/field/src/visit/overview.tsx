@@ -1,10 +1,9 @@
 import type { ExpectedId } from "@tapside/assessment";
-import { en } from "@tapside/words";
+import { en, formatRange } from "@tapside/words";
 import { Link } from "wouter";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
 import { timerWords } from "../timers/words.ts";
-import { formatRange } from "./format-range.ts";
 import { useGoOn } from "./go-on.ts";
 import { kindWords } from "./kind-words.ts";
 import { Numeral } from "./numeral.tsx";

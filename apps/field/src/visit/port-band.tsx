@@ -1,6 +1,5 @@
 import type { Expected, ExpectedId } from "@tapside/assessment";
-import { en } from "@tapside/words";
-import { formatRange } from "./format-range.ts";
+import { en, formatRange } from "@tapside/words";
 import { Numeral } from "./numeral.tsx";
 import { slotTitle } from "./step-title.ts";
 import { visitWords as words } from "./words.ts";

@@ -1,9 +1,9 @@
 import type { Expected } from "@tapside/assessment";
 import { readingRail } from "@tapside/pictures";
 import { convert } from "@tapside/quantities";
+import { formatRange } from "@tapside/words";
 import { Picture } from "../look/picture.tsx";
 import { useTheme } from "../look/use-theme.ts";
-import { formatRange } from "./format-range.ts";
 import { Numeral } from "./numeral.tsx";
 import { visitWords as words } from "./words.ts";
 
