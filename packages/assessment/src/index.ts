@@ -7,6 +7,7 @@ export { feedWaterReadings, givenNames } from "./feed-water.ts";
 export { lifeOnStrip, type PlacedLifePoint } from "./life-on-strip.ts";
 export { OFFICE_DEFAULTS, type Rule, rulesOf } from "./limits.ts";
 export { productWater, USUAL_PASSAGE } from "./product-water.ts";
+export { RULES_VERSION } from "./rules-version.ts";
 export { elementAsNew, type UnitAsRead, unitAsRead } from "./unit-as-read.ts";
 export {
   CURVE_C,

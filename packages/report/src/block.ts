@@ -66,6 +66,8 @@ export interface RecordContent {
   readonly issuedAt: string;
   readonly inputsMark: string;
   readonly temperatureForm: string;
+  /** Number of the rules it was judged by; absent in records from before they had numbers. */
+  readonly rules?: number;
   /** The judgement, rounded at the boundary. */
   readonly assessment: unknown;
   /** What it was judged from, up to and with this visit; absent in records of the first kind. */

@@ -1,4 +1,4 @@
-import type { Assessment } from "@tapside/assessment";
+import { type Assessment, RULES_VERSION } from "@tapside/assessment";
 import type { KeptVisit, Settings, UnitFile, VisitKind } from "@tapside/records";
 import { inputsMark } from "@tapside/records";
 import type { Messages } from "@tapside/words";
@@ -56,6 +56,7 @@ export function buildRecord(request: RecordRequest): RecordContent {
     issuedAt,
     inputsMark: inputsMark(file, visitId),
     temperatureForm: assessment.temperatureForm,
+    rules: RULES_VERSION,
     assessment: rounded(assessment),
     inputs: rounded(judgedFrom(file, visitId, assessment.standsOn)),
     settings: rounded({ ...request.settings, timeZone: request.timeZone }),

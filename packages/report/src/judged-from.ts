@@ -15,6 +15,7 @@ export function judgedFrom(file: UnitFile, visitId: string, standsOn: readonly s
     parts: file.parts,
     instruments: [...file.instruments.values()].sort((a, b) => (a.id < b.id ? -1 : 1)),
     ...(file.analyses && file.analyses.length > 0 && { analyses: file.analyses }),
+    openPoints: file.openPoints,
     visits: file.visits
       .slice(0, here + 1)
       .map((visit, i) =>

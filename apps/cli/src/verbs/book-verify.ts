@@ -1,4 +1,5 @@
 import { canonicalJson, verifyRecord } from "@tapside/records";
+import { type JudgedAgain, judgeAgain, type RecordContent } from "@tapside/report";
 import { type CliIo, type CommandVerb, options } from "../command-verb.ts";
 import { bookIn } from "./book-file.ts";
 
@@ -9,33 +10,67 @@ interface Marked {
   readonly json?: string;
 }
 
-/** Re-checks marks; exit code 1 if any is broken. */
+interface Checked {
+  readonly visit: string | undefined;
+  readonly revision: number | undefined;
+  readonly mark: string | undefined;
+  /** Whether the text still has its mark. */
+  readonly sound: boolean;
+  /** Judged once more from the inputs it keeps; absent when the mark is broken or no inputs were kept. */
+  readonly again?: JudgedAgain;
+}
+
+/** Re-checks marks and judges again from what was frozen; exit code 1 if a mark is broken or the same rules now say otherwise. */
 export const verifyVerb: CommandVerb = {
-  summary: "re-checks the mark of a service record, or of every one in an exported file",
-  usage: "verify FILE [--json]\n  FILE: an exported book, or what report --json printed",
+  summary: "re-checks the mark of a service record and judges it again, or every one in an exported file",
+  usage:
+    "verify FILE [--json]\n  FILE: an exported book, or what report --json printed\n  exit code 1: a mark is broken, or the same rules judge the kept inputs otherwise",
   examples: [{ args: ["verify", "examples/one-visit.tapside.json"], prints: "0 records" }],
   run(args, io) {
     const { plain, named } = options(args, []);
     const records = marked(plain[0], io);
     if (!records) return 2;
-    const results = records.map(({ visit, revision, mark, json }) => ({
-      visit,
-      revision,
-      mark,
-      sound: verifyRecord({ json: json ?? "", mark: mark ?? "" }).kind === "known",
-    }));
-    const broken = results.filter((one) => !one.sound);
+    const results = records.map(checked);
     if (named["--json"]) io.print(JSON.stringify(results));
-    else {
-      for (const one of results)
-        io.print(
-          `${one.sound ? "sound " : "BROKEN"} ${one.mark?.slice(0, 12)} visit ${one.visit}, revision ${one.revision}`,
-        );
-      io.print(`${results.length} records, ${broken.length} broken`);
-    }
-    return broken.length > 0 ? 1 : 0;
+    else print(results, io);
+    return results.some((one) => !one.sound || contradicts(one)) ? 1 : 0;
   },
 };
+
+function checked({ visit, revision, mark, json }: Marked): Checked {
+  const kept = verifyRecord({ json: json ?? "", mark: mark ?? "" });
+  const base = { visit, revision, mark, sound: kept.kind === "known" };
+  if (kept.kind !== "known") return base;
+  const again = judgeAgain(kept.value as unknown as RecordContent);
+  return again.kind === "known" ? { ...base, again: again.value } : base;
+}
+
+/** Other rules may judge otherwise; the same rules from the same inputs may not. */
+const contradicts = ({ again }: Checked): boolean =>
+  again !== undefined && again.differs.length > 0 && again.rulesThen === again.rulesNow;
+
+function print(results: readonly Checked[], io: CliIo) {
+  for (const one of results)
+    io.print(
+      `${one.sound ? "sound " : "BROKEN"} ${one.mark?.slice(0, 12)} visit ${one.visit}, revision ${one.revision}${one.sound ? `; ${judgedAgain(one)}` : ""}`,
+    );
+  const broken = results.filter((one) => !one.sound).length;
+  const otherwise = results.filter(contradicts).length;
+  io.print(
+    `${results.length} records, ${broken} broken${otherwise > 0 ? `, ${otherwise} JUDGED OTHERWISE` : ""}`,
+  );
+}
+
+function judgedAgain({ again }: Checked): string {
+  if (!again) return "cannot be judged again: it keeps no inputs";
+  const { differs, rulesThen, rulesNow } = again;
+  if (differs.length === 0) return "judged again: the same";
+  const rules =
+    rulesThen === rulesNow
+      ? "by the same rules OTHERWISE"
+      : `by rules ${rulesNow}, it was by ${rulesThen === undefined ? "older rules without a number" : `rules ${rulesThen}`}, otherwise`;
+  return `judged again ${rules}: ${differs.join(", ")}`;
+}
 
 function marked(path: string | undefined, io: CliIo): readonly Marked[] | undefined {
   const single = path === undefined ? undefined : singleRecord(io.readText(path));

@@ -74,6 +74,36 @@ it("what report --json prints verifies alone, and not after a change", async () 
   expect((await run(["verify", "r"], { r: out.replace("Service record", "Service recorb") })).code).toBe(1);
 });
 
+it("a record judged again from its own inputs is the same; rewritten with a new mark it is not, unless older rules explain it", async () => {
+  const { out } = await run(["report", "f", "-o", "x.pdf", "--json"]);
+  expect((await run(["verify", "r"], { r: out })).out).toMatch(
+    /sound .*judged again: the same\n1 records, 0 broken$/,
+  );
+  const rewritten = (more: object) => {
+    const content = JSON.parse(
+      JSON.stringify(JSON.parse(out).content).replaceAll('"verdict":"outside"', '"verdict":"within"'),
+    );
+    const forged = { ...content, ...more };
+    return JSON.stringify({ mark: freeze(forged).mark, content: forged });
+  };
+  expect(await run(["verify", "r"], { r: rewritten({}) })).toMatchObject({
+    code: 1,
+    out: expect.stringMatching(
+      /by the same rules OTHERWISE: findings .*\n1 records, 0 broken, 1 JUDGED OTHERWISE$/,
+    ),
+  });
+  expect(await run(["verify", "r"], { r: rewritten({ rules: 0 }) })).toMatchObject({
+    code: 0,
+    out: expect.stringMatching(/by rules \d+, it was by rules 0, otherwise: findings /),
+  });
+});
+
+it("a record that keeps no inputs says that it cannot be judged again", async () => {
+  expect((await run(["verify", "f"], { f: issued() })).out).toContain(
+    "cannot be judged again: it keeps no inputs",
+  );
+});
+
 it("assess gives the same judgement twice, as data", async () => {
   const once = await run(["assess", "f", "--visit", "demo:2:visit3", "--json"]);
   expect(once.code).toBe(0);
