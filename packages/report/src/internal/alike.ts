@@ -1,8 +1,8 @@
-/** Inputs are kept to eight digits; what is worked out from them agrees to about six. */
-const RELATIVE = 1e-6;
+/** Inputs are kept to eight digits, and roots are found to about five: what is worked out from them agrees to four, as many as are ever shown. */
+const RELATIVE = 1e-4;
 const ABSOLUTE = 1e-9;
 
-/** Whether two pieces of plain data say the same, numbers to about six digits. */
+/** Whether two pieces of plain data say the same, numbers to four digits. */
 export function alike(a: unknown, b: unknown): boolean {
   if (typeof a === "number" && typeof b === "number")
     return Math.abs(a - b) <= ABSOLUTE + RELATIVE * Math.max(Math.abs(a), Math.abs(b));
