@@ -2,8 +2,9 @@ import { type Change, exportFile, type FieldValue, uuidV7 } from "@tapside/recor
 import type { Page } from "playwright";
 
 type Fields = Readonly<Record<string, FieldValue>>;
+export type KeptRecord = readonly [kind: string, id: string, fields: Fields];
 
-const RECORDS: readonly (readonly [kind: string, id: string, fields: Fields])[] = [
+const RECORDS: readonly KeptRecord[] = [
   ["settings", "settings", { technician: "J. Orme" }],
   ["site", "site", { name: "Reed Bank infants", askName: "R. Hale", askRole: "kitchen lead" }],
   ["point", "point", { site: "site", name: "Under the oven" }],
@@ -32,14 +33,22 @@ const RECORDS: readonly (readonly [kind: string, id: string, fields: Fields])[] 
 ];
 
 /** A book of one kitchen as an exported file, so that a journey begins at the visit. `unit` overrides fields of the unit. */
-export function smallBook(unit: Fields = {}): string {
-  const changes = RECORDS.map(([kind, record, fields], i): Change => {
+export const smallBook = (unit: Fields = {}): string =>
+  bookFile(
+    RECORDS.map(
+      ([kind, id, fields]) => [kind, id, kind === "unit" ? { ...fields, ...unit } : fields] as const,
+    ),
+  );
+
+/** Records as an exported file. */
+export function bookFile(records: readonly KeptRecord[]): string {
+  const changes = records.map(([kind, record, fields], i): Change => {
     const at = Date.UTC(2026, 0, 5, 8, 0, i);
     return {
       id: uuidV7(at, new Uint8Array(10).fill(i + 1)),
       record,
       kind,
-      fields: record === "unit" ? { ...fields, ...unit } : fields,
+      fields,
       at: `${new Date(at).toISOString()}/0000`,
       device: "small-book",
       schema: 1,

@@ -1,7 +1,7 @@
 import type { Kept, Part, PartRole, UnitFile } from "@tapside/records";
 import type { DueItem } from "./assessment.ts";
 import { carbonLeft, carbonUsedM3 } from "./carbon-left.ts";
-import { partsInService, replacedHere, type Visit } from "./internal/parts-in-service.ts";
+import { changedHere, partsInService, type Visit } from "./internal/parts-in-service.ts";
 
 /** Months between changes when the part's record names none. Pre-filters 12, membrane 24: common practice, no source. */
 export const USUAL_MONTHS: Readonly<Partial<Record<PartRole, number>>> = {
@@ -18,7 +18,7 @@ const ROLES = Object.keys(USUAL_MONTHS) as PartRole[];
 /** A part is changed at a visit when 90 % of its rated litres have passed: office rule. */
 const LITRES_SHARE = 0.9;
 
-/** What is due and when, by date or litres, whichever first. */
+/** What is due and when, by date or litres, whichever first. A part changed in this visit counts as the new one. */
 export function dueItems(file: UnitFile, visit: Visit, asOf: string): readonly DueItem[] {
   return ROLES.flatMap((role) =>
     partsInService(file, visit, "asFound", role).map((part) => dueItem(file, visit, part, role, asOf)),
@@ -27,17 +27,28 @@ export function dueItems(file: UnitFile, visit: Visit, asOf: string): readonly D
 
 function dueItem(file: UnitFile, visit: Visit, part: Kept<Part>, role: PartRole, asOf: string): DueItem {
   const months = part.intervalMonths ?? USUAL_MONTHS[role]!;
-  const byDate = part.fittedOn ? monthsLater(part.fittedOn, months) : null;
-  const litres = litresLeft(file, visit, part, role);
   const today = day(visit.startedAt ?? asOf) || day(asOf);
+  const changed = changedHere(visit, part, file.parts);
+  const since = changed ? today : part.fittedOn;
+  const byDate = since ? monthsLater(since, months) : null;
+  const litres = changed ? ofNewPart(file, visit, part, role) : litresLeft(file, visit, part, role);
   const byLitres = litres !== undefined && litres.low <= (1 - LITRES_SHARE) * (part.ratedLitres ?? 0);
   return {
     part: part.id,
     role,
     byDate,
     ...(litres && { litresLeft: litres }),
-    overdue: !replacedHere(visit, role) && ((byDate !== null && byDate <= today) || byLitres),
+    overdue: !changed && ((byDate !== null && byDate <= today) || byLitres),
   };
+}
+
+/** A new part has its rating before it; carbon more than that where the chlorine seen is below what it is rated at. */
+function ofNewPart(file: UnitFile, visit: Visit, { ratedLitres }: Kept<Part>, role: PartRole) {
+  if (!(ratedLitres! > 0)) return undefined;
+  const left = role === "carbon" ? carbonLeft(file, visit, "asLeft") : undefined;
+  return left?.kind === "known"
+    ? { low: 1000 * left.value.lowM3, high: 1000 * left.value.highM3 }
+    : { low: ratedLitres!, high: ratedLitres! };
 }
 
 function litresLeft(file: UnitFile, visit: Visit, part: Kept<Part>, role: PartRole) {

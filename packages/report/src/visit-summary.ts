@@ -7,7 +7,7 @@ import { lowerFirst } from "./finding-list.ts";
 /** One line that says what was done, one for what is outside and what could not be said. */
 export function visitSummary(visit: KeptVisit, assessment: Assessment, words: Messages): Block[] {
   const rest = (["outside", "tooClose", "cannotTell"] as const)
-    .map((verdict) => [words.verdicts[verdict], titlesOf(verdict, assessment, words)] as const)
+    .map((verdict) => [words.verdicts[verdict], titlesOf(verdict, visit, assessment, words)] as const)
     .filter(([, titles]) => titles.length > 0)
     .map(([verdict, titles]) => `${upperFirst(verdict)}: ${titles.join(", ")}.`);
   return [
@@ -36,15 +36,20 @@ function headline(visit: KeptVisit, assessment: Assessment, words: Messages): st
 }
 
 /** What is as left where that was judged, else as found. */
-function titlesOf(verdict: Verdict, assessment: Assessment, words: Messages): string[] {
+function titlesOf(verdict: Verdict, visit: KeptVisit, assessment: Assessment, words: Messages): string[] {
   const told = (phase: "asFound" | "asLeft", id: string) =>
     assessment.findings.some((one) => one.phase === phase && one.id === id && one.verdict !== "cannotTell");
   const last = assessment.findings.filter(
     (one) =>
       one.verdict === verdict &&
+      !renewed(one.id, visit) &&
       (one.phase === "asLeft" ? verdict !== "cannotTell" : !told("asLeft", one.id)),
   );
   return [...new Set(last.map((one) => lowerFirst(words.finding(one).title)))];
 }
+
+/** Litres of a carbon that was changed since are no longer those of the unit. */
+const renewed = (finding: string, { work }: KeptVisit): boolean =>
+  finding === "carbonLeft" && work["replace:carbon"]?.state === "done";
 
 const upperFirst = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);

@@ -1,6 +1,12 @@
-/** "7–12": both ends with the decimals the upper one bears: none from 10 up, one from 2, two below. */
-export function formatRange({ low, high }: { readonly low: number; readonly high: number }): string {
-  const size = Math.abs(high);
-  const decimals = size >= 10 ? 0 : size >= 2 ? 1 : 2;
-  return `${low.toFixed(decimals)}–${high.toFixed(decimals)}`;
+/**
+ * "0.25–0.29": both ends to the first digit of the half width, so that an interval shows no more than it is wide. The ends round to the
+ * nearest, hence move by a quarter of the width at most.
+ */
+export function formatRange(
+  { low, high }: { readonly low: number; readonly high: number },
+  decimalSign: "." | "," = ".",
+): string {
+  const half = Math.abs(high - low) / 2;
+  const decimals = half > 0 ? Math.min(6, Math.max(0, -Math.floor(Math.log10(half)))) : 2;
+  return [low, high].map((end) => end.toFixed(decimals).replace(".", decimalSign)).join("–");
 }

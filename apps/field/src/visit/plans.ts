@@ -176,6 +176,22 @@ export const PLANS: Readonly<Record<VisitKind, readonly PlanItem[]>> = {
   noAccess: [once("noAccess"), once("record")],
 };
 
-/** Whether this kind of visit asks for the slot by itself. */
+/** What a complaint asks to be read, and after which reading its hands come by. A drain that goes on with the feed shut is water leaking back, one that stops is the shut-off. */
+const ASKED_BY_COMPLAINT: Readonly<Record<string, { readonly after: SlotId; readonly slot: SlotId }>> = {
+  drainRuns: { after: "tankFullPressure", slot: "drainFlowFeedClosed" },
+};
+
+/** The slots of a place in the plan, with what this visit's complaint asks for. */
+export function slotsAsked(item: Extract<PlanItem, { kind: "read" }>, visit: KeptVisit): readonly SlotId[] {
+  const asked = (visit.answers.complaint?.items ?? []).flatMap((one) => ASKED_BY_COMPLAINT[one] ?? []);
+  return item.slots.flatMap((slot) => [
+    slot,
+    ...asked.filter((one) => item.phase === "asFound" && one.after === slot).map((one) => one.slot),
+  ]);
+}
+
+/** Whether this visit asks for the slot by itself. */
 export const asksFor = (visit: KeptVisit, slot: SlotId): boolean =>
-  PLANS[visit.kind ?? "annual"].some((item) => item.kind === "read" && item.slots.includes(slot));
+  PLANS[visit.kind ?? "annual"].some(
+    (item) => item.kind === "read" && slotsAsked(item, visit).includes(slot),
+  );

@@ -2,7 +2,7 @@ import type { Assessment } from "@tapside/assessment";
 import type { KeptVisit, Phase, PortId, SlotId, UnitFile } from "@tapside/records";
 import { SLOTS } from "@tapside/records";
 
-import { PLANS, type PlanItem } from "./plans.ts";
+import { PLANS, type PlanItem, slotsAsked } from "./plans.ts";
 
 /** One thing the visit asks of the hands: where it is done, and whether it is. */
 export interface Step {
@@ -59,7 +59,7 @@ function withReadBeside(planned: readonly Step[], visit: KeptVisit): readonly St
 
 function readingSteps(item: Extract<PlanItem, { kind: "read" }>, file: UnitFile, visit: KeptVisit): Step[] {
   if (item.afterWork && !Object.values(visit.work).some((work) => work.state === "done")) return [];
-  return item.slots
+  return slotsAsked(item, visit)
     .filter((slot) => hasPort(file, slot))
     .flatMap((slot) => {
       const step = readingStep(item.phase, slot, visit);

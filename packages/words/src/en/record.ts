@@ -148,7 +148,7 @@ export const record: RecordWords = {
   settled: (point, how) => `${point}: ${how}`,
   keptOpen: (reason) => `looked at again, kept open: ${reason}`,
   dueBy: (role, date, litres) => `${role}: ${date ? `by ${date}` : "fitting date not known"}${litres}`,
-  moreLitres: (low, high) => `, or after ${low} to ${high} m³ more`,
+  moreLitres: (low, high) => `, or after ${low === high ? low : `${low} to ${high}`} m³ more`,
   temperatureForm: (form) =>
     `Membrane flow and salt passage are corrected to reference conditions in the form of ASTM D4516 with the temperature form ${form}, against this element when new.`,
   scales: (scales) => `Dissolved solids are as the meter shows them on the scale ${scales}.`,
