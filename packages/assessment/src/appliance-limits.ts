@@ -3,6 +3,7 @@ import type { LimitQuantity, Phase, SlotId, UnitFile } from "@tapside/records";
 import type { Figure, Finding } from "./assessment.ts";
 import { atMostByConductivity } from "./at-most-by-conductivity.ts";
 import { amountOf, inUnit, type PhaseReadings, scaleOf, usable } from "./internal/amounts.ts";
+import { decimalsRead } from "./internal/decimals-read.ts";
 import { convertTds, scaleDoubt } from "./internal/tds-scale.ts";
 import { judge } from "./judge.ts";
 
@@ -122,5 +123,11 @@ function delivered(readings: PhaseReadings, file: UnitFile, limit: KeptLimit): O
   const u = nacl.value.value > 0 ? (nacl.value.u * value) / nacl.value.value : nacl.value.u;
   const converted = reading.unit !== "ppm" || scaleOf(reading, file) !== scale;
   const doubt = converted ? scaleDoubt(nacl.value.value) * value : 0;
-  return known({ value, u: Math.hypot(u, doubt), unit: "ppm", scale, ...(converted && { converted }) });
+  return known({
+    value,
+    u: Math.hypot(u, doubt),
+    unit: "ppm",
+    scale,
+    ...(converted ? { converted } : decimalsRead(reading, "ppm")),
+  });
 }

@@ -16,6 +16,8 @@ export interface Figure extends Uncertain {
   readonly scale?: TdsScale;
   /** True when a reading was converted from another dissolved-solids scale. */
   readonly converted?: boolean;
+  /** Decimals the meter showed, where the figure is a reading in its own unit. */
+  readonly decimalsRead?: number;
 }
 
 /** The figures of one phase of one visit. Each may be missing or refused with its reason. */

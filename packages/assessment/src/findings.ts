@@ -5,6 +5,7 @@ import { elementReference } from "./element-reference.ts";
 import { pressureUnitOf } from "./figures.ts";
 import { doubtfulSlots, furtherFindings } from "./further-findings.ts";
 import { amountOf } from "./internal/amounts.ts";
+import { decimalsRead } from "./internal/decimals-read.ts";
 import type { Visit } from "./internal/parts-in-service.ts";
 import { phaseReadings } from "./internal/phase-readings.ts";
 import { note, type Scene } from "./internal/scene.ts";
@@ -163,7 +164,9 @@ function usableDetail(figures: Figures): Readonly<Record<string, number>> {
 function carbonTest({ readings, phase, file, context }: Scene): Finding[] {
   const amount = amountOf("chlorineAfter", readings, file);
   const limit = rulesOf(context).chlorineAfter;
-  const figure = mapOutcome(amount, (value) => known<Figure>({ ...value, unit: "mg/L" }));
+  const figure = mapOutcome(amount, (value) =>
+    known<Figure>({ ...value, unit: "mg/L", ...decimalsRead(readings.chlorineAfter, "mg/L") }),
+  );
   const found = judge("chlorineAfterCarbon", phase, figure, limit, 95, { action: "replace:carbon" });
   const reading = readings.chlorineAfter;
   if (!reading?.notDetected || !(reading.value! <= limit.high) || found.verdict === "cannotTell")
@@ -221,7 +224,12 @@ function supply({ readings, phase, file, context }: Scene): Finding[] {
   const unit = pressureUnitOf(context);
   const flowing = amountOf("beforeFilterPressure" satisfies SlotId, readings, file);
   const figure = mapOutcome(flowing, ({ value, u }) =>
-    known<Figure>({ value: converted(value, "kPa", unit), u: converted(u, "kPa", unit), unit }),
+    known<Figure>({
+      value: converted(value, "kPa", unit),
+      u: converted(u, "kPa", unit),
+      unit,
+      ...decimalsRead(readings.beforeFilterPressure, unit),
+    }),
   );
   return [judge("feedPressure", phase, figure, rulesOf(context).feedPressure, 30)];
 }

@@ -11,6 +11,7 @@ import {
 import type { SlotId, UnitFile } from "@tapside/records";
 import type { Figure } from "./assessment.ts";
 import { amountOf, type PhaseReadings, readingAccuracy, scaleOf, usable } from "./internal/amounts.ts";
+import { decimalsRead } from "./internal/decimals-read.ts";
 import { finite } from "./internal/finite.ts";
 import { convertTds } from "./internal/tds-scale.ts";
 
@@ -64,5 +65,6 @@ export function solidsAsRead(slot: SlotId, readings: PhaseReadings, file: UnitFi
   if (!usable(reading) || nacl.kind !== "known") return missing(slot);
   const scale = scaleOf(reading, file);
   const factor = nacl.value.value > 0 ? convertTds(nacl.value.value, "NaCl", scale) / nacl.value.value : 1;
-  return finite(known({ value: nacl.value.value * factor, u: nacl.value.u * factor, unit: "ppm", scale }));
+  const value = { value: nacl.value.value * factor, u: nacl.value.u * factor, unit: "ppm", scale };
+  return finite(known({ ...value, ...decimalsRead(reading, "ppm") }));
 }

@@ -11,6 +11,8 @@ interface RowPlan {
   readonly figure?: keyof Assessment["figures"]["asFound"];
   /** Finding that judges this row. */
   readonly finding?: string;
+  /** The finding is about what this reading differs by, not about the reading itself. */
+  readonly of?: "difference";
   readonly title?: keyof Messages["record"]["rows"];
   readonly part?: BandPart;
 }
@@ -19,7 +21,7 @@ interface RowPlan {
 const PLAN: readonly RowPlan[] = [
   { slot: "feedTds", finding: "feedTds", part: "tap" },
   { slot: "beforeFilterPressure", finding: "feedPressure" },
-  { slot: "afterFilterPressure", finding: "filterDrop", part: "cartridge" },
+  { slot: "afterFilterPressure", finding: "filterDrop", of: "difference", part: "cartridge" },
   { slot: "chlorineAfter", finding: "chlorineAfterCarbon", part: "shutOff" },
   { figure: "drainFlow", title: "drain", part: "element" },
   { figure: "permeateFlow", title: "permeate" },
@@ -102,7 +104,9 @@ function noteOf(plan: RowPlan, visit: KeptVisit, assessment: Assessment, words: 
     const reading = visit.readings.asFound[plan.slot] ?? visit.readings.asLeft[plan.slot];
     const finding = findingFor(plan, "asFound", assessment);
     const own =
-      finding?.figure && finding.figure.unit === reading?.unit ? formatFigure(finding.figure).uText : "";
+      plan.of !== "difference" && finding?.figure && finding.figure.unit === reading?.unit
+        ? formatFigure(finding.figure).uText
+        : "";
     return [
       reading?.unit,
       own && `± ${own}`,
@@ -124,7 +128,10 @@ function noteOf(plan: RowPlan, visit: KeptVisit, assessment: Assessment, words: 
 
 function limitOf(plan: RowPlan, assessment: Assessment, words: Messages): string {
   const finding = findingFor(plan, "asFound", assessment) ?? findingFor(plan, "asLeft", assessment);
-  if (finding?.limit) return words.finding(finding).limit;
+  if (finding?.limit) {
+    const { title, limit } = words.finding(finding);
+    return plan.of === "difference" ? `${title} ${limit}` : limit;
+  }
   const id = (plan.slot ?? plan.figure) as ExpectedId;
   const expected = assessment.expected.kind === "known" ? assessment.expected.value[id] : undefined;
   if (expected) return `${formatRange(expected)} ${expected.unit}: ${words.record.says.thisUnitToday}`;

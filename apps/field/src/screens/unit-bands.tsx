@@ -136,7 +136,7 @@ interface NumberOfProps {
 }
 
 function NumberOf({ title, figure, unit, tall }: NumberOfProps) {
-  const text = figure.kind === "known" ? formatUncertain(figure.value) : undefined;
+  const text = figure.kind === "known" ? formatFigure(figure.value) : undefined;
   return (
     <span className="number-of">
       <span>{title}</span>
