@@ -1,6 +1,7 @@
 import { type Assessment, assess, type Figure } from "@tapside/assessment";
 import { formatUncertain, known, type Outcome } from "@tapside/quantities";
 import type { UnitFile } from "@tapside/records";
+import { formatFigure } from "@tapside/words";
 import { useMemo } from "react";
 import { Band } from "../look/band.tsx";
 import { useBook } from "../store/use-book.ts";
