@@ -23,7 +23,17 @@ const browser = await chromium.launch({ executablePath, args, env: env as Record
 /** The scripts the page asks for before it can be used: what it names, and what those import, not what waits behind `import()`. */
 function scriptsBeforeUse(): string[] {
   const page = readFileSync(join(DIST, "index.html"), "utf8");
-  const wanted = [...page.matchAll(/(?:src|href)="\.\/(assets\/[^"]+\.js)"/g)].map((match) => match[1]!);
+  return withImports([...page.matchAll(/(?:src|href)="\.\/(assets\/[^"]+\.js)"/g)].map((match) => match[1]!));
+}
+
+/** What a unit's judgement and a visit need besides: fetched while the first screen is looked at. */
+const scriptsOfVisit = () =>
+  withImports([
+    ...scriptsBeforeUse(),
+    ...allScripts.filter((name) => /\/(?:unit-routes|visit-routes)-/.test(name)),
+  ]);
+
+function withImports(wanted: string[]): string[] {
   for (let i = 0; i < wanted.length; i++) {
     const text = readFileSync(join(DIST, wanted[i]!), "utf8");
     for (const [, name] of text.matchAll(/\b(?:from|import)\s*"\.\/([^"]+\.js)"/g))
@@ -178,6 +188,7 @@ console.log(
       throttledCalibrationMs: ms(throttledCalibrationMs),
       scriptsBeforeUseKBGz: kB(gzBytes(scriptsBeforeUse())),
       goalScriptsBeforeUseKBGz: 200,
+      scriptsOfVisitKBGz: kB(gzBytes(scriptsOfVisit())),
       allScriptsKBGz: kB(gzBytes(allScripts)),
       startAt6xMs: ms(quantile(starts, 0.5)),
       firstStartEverAt6xMs: ms(quantile(fresh, 0.5)),

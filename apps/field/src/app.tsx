@@ -1,30 +1,30 @@
 import { lazy, Suspense, useEffect, useState } from "react";
 import { Route, Router, Switch } from "wouter";
 import { useHashLocation } from "wouter/use-hash-location";
-import { ApplianceScreen } from "./screens/appliance.tsx";
 import { BookScreen } from "./screens/book.tsx";
-import { InstrumentScreen, InstrumentsScreen } from "./screens/instruments.tsx";
-import { ModelScreen, ModelsScreen } from "./screens/models.tsx";
 import { MoreScreen } from "./screens/more.tsx";
 import { NewVersion } from "./screens/new-version.tsx";
-import { PartScreen } from "./screens/part.tsx";
 import { SettingsScreen } from "./screens/settings.tsx";
 import { SiteScreen } from "./screens/site.tsx";
 import { StorageState } from "./screens/storage-state.tsx";
-import { UnitScreen } from "./screens/unit.tsx";
-import { UnitEditScreen } from "./screens/unit-edit.tsx";
 import { WhereItWas } from "./screens/where-it-was.tsx";
 import { BookProvider, useBook } from "./store/use-book.ts";
 import { TimerWatch } from "./timers/timer-watch.tsx";
+import { whenIdle } from "./when-idle.ts";
 import { bookWords as words } from "./words/book.ts";
 
-const VisitRoutes = lazy(() =>
-  import("./visit/routes.tsx").then((module) => ({ default: module.VisitRoutes })),
-);
+const unitRoutes = () => import("./screens/unit-routes.tsx");
+const visitRoutes = () => import("./visit/visit-routes.tsx");
+
+const UnitRoutes = lazy(() => unitRoutes().then((module) => ({ default: module.UnitRoutes })));
+const VisitRoutes = lazy(() => visitRoutes().then((module) => ({ default: module.VisitRoutes })));
 
 const OfficeRoutes = lazy(() =>
   import("./screens/office-routes.tsx").then((module) => ({ default: module.OfficeRoutes })),
 );
+
+/** Places whose screens come with `UnitRoutes`. */
+const UNIT = /^\/(?:unit\/[^/]+(?:\/edit)?|(?:part|appliance|instrument|model)\/[^/]+|instruments|models)$/;
 
 /** Places whose screens come with `OfficeRoutes`. */
 const OFFICE =
@@ -62,6 +62,7 @@ export function App() {
         <StorageState />
         <NewVersion />
         <TimerWatch />
+        <NextScreens />
         {name === DEMO ? (
           <button type="button" className="band tint demo-bar" onClick={turnToOwn}>
             <strong>{words.demoBook}</strong> {words.backToOwn}
@@ -75,21 +76,16 @@ export function App() {
             <Route path="/site/:id/water" component={WaterRoutes} />
             <Route path="/analysis/:id" component={WaterRoutes} />
             <Route path="/site/:id">{({ id }) => <SiteScreen id={id} key={id} />}</Route>
-            <Route path="/unit/:id">{({ id }) => <UnitScreen id={id} key={id} />}</Route>
-            <Route path="/unit/:id/edit">{({ id }) => <UnitEditScreen id={id} key={id} />}</Route>
             <Route path="/unit/:id/try">{({ id }) => <TryScreen id={id} key={id} />}</Route>
-            <Route path="/part/:id">{({ id }) => <PartScreen id={id} key={id} />}</Route>
-            <Route path="/appliance/:id">{({ id }) => <ApplianceScreen id={id} key={id} />}</Route>
             <Route path="/counts" component={CountsScreen} />
-            <Route path="/instruments" component={InstrumentsScreen} />
-            <Route path="/instrument/:id">{({ id }) => <InstrumentScreen id={id} key={id} />}</Route>
-            <Route path="/models" component={ModelsScreen} />
-            <Route path="/model/:id">{({ id }) => <ModelScreen id={id} key={id} />}</Route>
             <Route path="/settings" component={SettingsScreen} />
             <Route path="/more">
               <MoreScreen onDemo={turnToDemo} onOwn={turnToOwn} isDemo={name === DEMO} />
             </Route>
             <Route path="/practice" component={PracticeScreen} />
+            <Route path={UNIT}>
+              <UnitRoutes />
+            </Route>
             <Route path={OFFICE}>
               <OfficeRoutes />
             </Route>
@@ -112,6 +108,12 @@ function DemoFilling() {
       live.importText(text),
     );
   }, [live]);
+  return null;
+}
+
+/** What the next press opens is fetched while the first screen is looked at. */
+function NextScreens() {
+  useEffect(() => whenIdle(() => void unitRoutes().then(visitRoutes)), []);
   return null;
 }
 
