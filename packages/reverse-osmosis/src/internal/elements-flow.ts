@@ -43,7 +43,12 @@ function oneElement(element: Element, channel: Channel, stream: Stream, backKPa:
   return {
     water,
     salt,
-    rest: { feedLPerH: feedLPerH - water, saltMgPerH: saltMgPerH - salt, pressureKPa: pressureKPa - drop },
+    // Not feed less permeate: where nearly all passes, that difference rounds to nothing and the next element would divide by it.
+    rest: {
+      feedLPerH: end.concentrateLPerH,
+      saltMgPerH: end.concentrateSaltMgPerH,
+      pressureKPa: pressureKPa - drop,
+    },
   };
 }
 
