@@ -82,7 +82,7 @@ export function elementFromNameplate(plate: Nameplate): Outcome<Element> {
   let element = startingElement(plate);
   for (let n = 0; n < 200; n++) {
     const channel = channelOf(element, plate.temperatureC, 20);
-    const end = alongElement(channel, feedLPerH, plate.feedMgPerL, plate.pressureKPaGauge);
+    const end = alongElement(channel)(feedLPerH, plate.feedMgPerL, plate.pressureKPaGauge);
     const water = plate.permeateLPerH / end.permeateLPerH;
     const salt = targetMgPerL / (end.permeateSaltMgPerH / end.permeateLPerH);
     if (!(Number.isFinite(water) && Number.isFinite(salt))) break;

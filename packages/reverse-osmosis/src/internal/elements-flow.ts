@@ -2,7 +2,7 @@ import type { Element } from "../element.ts";
 import { saltTemperatureFactor } from "../salt-temperature-factor.ts";
 import { temperatureForms } from "../temperature-correction.ts";
 import type { Conditions, Unit } from "../unit.ts";
-import { alongElement, type Channel } from "./along-element.ts";
+import { type AlongElement, alongElement, type Channel } from "./along-element.ts";
 
 export interface ElementsEnd {
   readonly permeateLPerH: number;
@@ -30,14 +30,14 @@ interface Stream {
   readonly pressureKPa: number;
 }
 
-function oneElement(element: Element, channel: Channel, stream: Stream, backKPa: number) {
+function oneElement(element: Element, along: AlongElement, stream: Stream, backKPa: number) {
   const { feedLPerH, saltMgPerH, pressureKPa } = stream;
   const drop = Math.min(frictionKPa(element, feedLPerH), pressureKPa);
   const feedMgPerL = saltMgPerH / feedLPerH;
   const driveKPa = pressureKPa - backKPa;
   const wanted = driveKPa > 0 ? ((element.leakLPerHBar ?? 0) * driveKPa) / 100 : 0;
   const leak = Math.min(wanted, 0.5 * feedLPerH);
-  const end = alongElement(channel, feedLPerH - leak, feedMgPerL, Math.max(driveKPa, 0), drop);
+  const end = along(feedLPerH - leak, feedMgPerL, Math.max(driveKPa, 0), drop);
   const water = end.permeateLPerH + leak;
   const salt = end.permeateSaltMgPerH + leak * feedMgPerL;
   return {
@@ -56,12 +56,13 @@ function oneElement(element: Element, channel: Channel, stream: Stream, backKPa:
 export function elementsFlow(unit: Unit, conditions: Conditions, segments: number) {
   const { elements } = unit;
   const channels = elements.map((element) => channelOf(element, conditions.temperatureC, segments));
+  const along = channels.map(alongElement);
   const series = (feedLPerH: number, pressureKPa: number, backKPa: number): ElementsEnd => {
     let stream: Stream = { feedLPerH, saltMgPerH: feedLPerH * conditions.feedMgPerL, pressureKPa };
     let water = 0;
     let salt = 0;
     for (let i = 0; i < elements.length; i++) {
-      const end = oneElement(elements[i]!, channels[i]!, stream, backKPa);
+      const end = oneElement(elements[i]!, along[i]!, stream, backKPa);
       water += end.water;
       salt += end.salt;
       stream = end.rest;
@@ -75,7 +76,7 @@ export function elementsFlow(unit: Unit, conditions: Conditions, segments: numbe
     let least = pressureKPa;
     for (let i = 0; i < elements.length; i++) {
       const stream = { feedLPerH: share, saltMgPerH: share * conditions.feedMgPerL, pressureKPa };
-      const end = oneElement(elements[i]!, channels[i]!, stream, backKPa);
+      const end = oneElement(elements[i]!, along[i]!, stream, backKPa);
       water += end.water;
       salt += end.salt;
       least = Math.min(least, end.rest.pressureKPa);
