@@ -9,10 +9,29 @@ it("reads what it wrote", () => {
       const rows = pairs.map(([a, b]) => ({ id: `r${a}`, note: b }));
       expect(readTable(writeTable(["id", "note"], rows))).toEqual({
         kind: "known",
-        value: { columns: ["id", "note"], rows },
+        value: { columns: ["id", "note"], rows, rowNumbers: rows.map((_, i) => i + 2) },
       });
     }),
   );
+});
+
+it("counts rows as a spreadsheet does, empty ones too, whatever ends the lines", () => {
+  for (const end of ["\n", "\r\n", "\r"])
+    expect(readTable(["\uFEFFa,b", "", "1,2", " , ", "3,4", ""].join(end))).toMatchObject({
+      value: { columns: ["a", "b"], rows: [{ a: "1" }, { b: "4" }], rowNumbers: [3, 5] },
+    });
+});
+
+it("leaves out the blank cells that a spreadsheet pads lines with", () => {
+  expect(readTable("a,b,,\n1,2,,\n3,,,,\n")).toMatchObject({
+    value: {
+      columns: ["a", "b"],
+      rows: [
+        { a: "1", b: "2" },
+        { a: "3", b: "" },
+      ],
+    },
+  });
 });
 
 it.each([
@@ -21,6 +40,7 @@ it.each([
   ["a;b\n1,2;3\n", "not-commas"],
   ['a,b\n"1,2\n', "unclosed-quote"],
   ["a,b\n1,2,3\n", "row-too-long"],
+  ["\n , \n", "empty-table"],
 ])("%j is refused as %s", (text, code) => {
   expect(readTable(text)).toMatchObject({ kind: "refused", code });
 });

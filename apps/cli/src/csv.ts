@@ -3,6 +3,8 @@ import { known, type Outcome, refused } from "@tapside/quantities";
 export interface Table {
   readonly columns: readonly string[];
   readonly rows: readonly Readonly<Record<string, string>>[];
+  /** Of each row, as a spreadsheet counts: the header is 1, empty rows count. */
+  readonly rowNumbers: readonly number[];
 }
 
 /**
@@ -12,24 +14,35 @@ export interface Table {
 export function readTable(text: string): Outcome<Table> {
   const lines = cells(text.replace(/^\uFEFF/, ""));
   if (lines.kind !== "known") return lines;
-  const [header, ...body] = lines.value.filter((line) => line.some((cell) => cell !== ""));
-  if (!header) return refused("empty-table");
+  const numbered = lines.value
+    .map((line, i) => ({ line, rowNumber: i + 1 }))
+    .filter(({ line }) => line.some((cell) => cell.trim() !== ""));
+  const [first, ...body] = numbered;
+  if (!first) return refused("empty-table");
+  const header = withoutBlankEnd(first.line);
   if (header.length === 1 && /[;\t]/.test(header[0]!)) return refused("not-commas");
   const columns = header.map((name) => name.trim());
   const twice = columns.find((name, i) => columns.indexOf(name) !== i);
   if (twice !== undefined) return refused("column-twice", { column: twice });
-  const long = body.findIndex((line) => line.length > columns.length);
-  if (long >= 0) return refused("row-too-long", { row: long + 2 });
+  const long = body.find(({ line }) => withoutBlankEnd(line).length > columns.length);
+  if (long) return refused("row-too-long", { row: long.rowNumber });
   return known({
     columns,
-    rows: body.map((line) => Object.fromEntries(columns.map((name, i) => [name, (line[i] ?? "").trim()]))),
+    rows: body.map(({ line }) =>
+      Object.fromEntries(columns.map((name, i) => [name, (line[i] ?? "").trim()])),
+    ),
+    rowNumbers: body.map(({ rowNumber }) => rowNumber),
   });
 }
+
+/** Spreadsheets pad every line with commas to the widest one. */
+const withoutBlankEnd = (line: readonly string[]) =>
+  line.slice(0, line.findLastIndex((cell) => cell.trim() !== "") + 1);
 
 /** Every cell of every line; a quoted cell may hold commas, line ends and doubled quotes. */
 function cells(text: string): Outcome<string[][]> {
   const lines: string[][] = [[]];
-  const pattern = /("(?:[^"]|"")*"|[^,\r\n"]*)(,|\r?\n|$)/y;
+  const pattern = /("(?:[^"]|"")*"|[^,\r\n"]*)(,|\r\n?|\n|$)/y;
   while (pattern.lastIndex < text.length) {
     const match = pattern.exec(text);
     if (!match) return refused("unclosed-quote", { row: lines.length });

@@ -1,7 +1,6 @@
 import { known, type Outcome, refused } from "@tapside/quantities";
 import type { Element } from "./element.ts";
-import { alongElement } from "./internal/along-element.ts";
-import { channelOf } from "./internal/elements-flow.ts";
+import { matchedElement } from "./internal/matched-element.ts";
 import { defaultTemperatureForm, type TemperatureFormId } from "./temperature-correction.ts";
 
 /** What the element's label promises, at the label's own test conditions, permeate open. */
@@ -60,7 +59,7 @@ function startingElement(plate: Nameplate): Element {
 /**
  * The element's A and B from its own label, so that the model gives the label's flow and rejection at the label's conditions.
  *
- * Formula: A and B scaled in turn until the stepped element returns flow and permeate concentration
+ * Formula: A and B moved together until the stepped element returns flow and permeate concentration
  * Source: A = Q/(S·NDP), B = J(1 − R)/R at the wall, solution–diffusion.
  * Range: rejection 20 % to below 100 %, recovery below 0.9.
  * Error: labels are averages; single elements scatter about ±15 % in flow (common practice).
@@ -78,20 +77,14 @@ export function elementFromNameplate(plate: Nameplate): Outcome<Element> {
   if (no) return no;
   const feedLPerH = feedFlow(plate);
   if (!(feedLPerH > plate.permeateLPerH * 1.1)) return refused("nameplate-recovery", { feedLPerH });
-  const targetMgPerL = plate.feedMgPerL * (1 - plate.rejection);
-  let element = startingElement(plate);
-  for (let n = 0; n < 200; n++) {
-    const channel = channelOf(element, plate.temperatureC, 20);
-    const end = alongElement(channel)(feedLPerH, plate.feedMgPerL, plate.pressureKPaGauge);
-    const water = plate.permeateLPerH / end.permeateLPerH;
-    const salt = targetMgPerL / (end.permeateSaltMgPerH / end.permeateLPerH);
-    if (!(Number.isFinite(water) && Number.isFinite(salt))) break;
-    if (Math.abs(water - 1) < 1e-10 && Math.abs(salt - 1) < 1e-10) return known(element);
-    element = {
-      ...element,
-      waterLPerM2HBar: element.waterLPerM2HBar * Math.min(2, Math.max(0.5, water)),
-      saltLPerM2H: element.saltLPerM2H * Math.min(2, Math.max(0.5, salt * water)),
-    };
-  }
+  const element = matchedElement(startingElement(plate), {
+    feedLPerH,
+    feedMgPerL: plate.feedMgPerL,
+    driveKPa: plate.pressureKPaGauge,
+    temperatureC: plate.temperatureC,
+    permeateLPerH: plate.permeateLPerH,
+    permeateMgPerL: plate.feedMgPerL * (1 - plate.rejection),
+  });
+  if (element) return known(element);
   return refused("nameplate-contradictory", { feedLPerH });
 }

@@ -1,5 +1,6 @@
-import { known, mapOutcome, type Outcome, refused, type Uncertain } from "@tapside/quantities";
-import { elementFromNameplate } from "./element-from-nameplate.ts";
+import { known, type Outcome, type Refused, refused, type Uncertain } from "@tapside/quantities";
+import type { Element } from "./element.ts";
+import { matchedElement } from "./internal/matched-element.ts";
 import { propagate } from "./internal/propagate.ts";
 import { restrictorLPerH } from "./restrictor.ts";
 import type { TemperatureFormId } from "./temperature-correction.ts";
@@ -41,18 +42,29 @@ const names = [
 
 type Values = Readonly<Record<(typeof names)[number], number>>;
 
-const elementOf = (readings: FitReadings, x: Values) =>
-  elementFromNameplate({
-    permeateLPerH: x.permeateLPerH,
-    rejectLPerH: x.drainLPerH,
-    rejection: 1 - x.permeateMgPerL / x.feedMgPerL,
-    pressureKPaGauge: x.elementPressureKPaGauge - readings.permeatePressureKPaGauge,
-    temperatureC: x.temperatureC,
-    feedMgPerL: x.feedMgPerL,
-    areaM2: readings.areaM2,
-    polarisation: readings.polarisation,
-    temperatureForm: readings.temperatureForm,
-  });
+/** A and B of one set of readings; undefined where no element does that. */
+function elementOf(readings: FitReadings, x: Values): Element | undefined {
+  const { areaM2, polarisation, temperatureForm } = readings;
+  const driveKPa = x.elementPressureKPaGauge - readings.permeatePressureKPaGauge;
+  const flux = x.permeateLPerH / areaM2;
+  const passage = x.permeateMgPerL / x.feedMgPerL;
+  const [waterLPerM2HBar, saltLPerM2H] = [(100 * flux) / driveKPa, (flux * passage) / (1 - passage)];
+  if (!(waterLPerM2HBar > 0 && saltLPerM2H > 0)) return undefined;
+  return matchedElement(
+    { areaM2, waterLPerM2HBar, saltLPerM2H, polarisation, temperatureForm },
+    { ...x, feedLPerH: x.permeateLPerH + x.drainLPerH, driveKPa },
+  );
+}
+
+function refusal(x: Values): Refused | undefined {
+  if (!(x.permeateMgPerL > 0 && x.permeateMgPerL < x.feedMgPerL))
+    return refused("permeate-not-below-feed", { permeateMgPerL: x.permeateMgPerL });
+  if (!(x.temperatureC >= 0 && x.temperatureC <= 45))
+    return refused("temperature-out-of-range", { temperatureC: x.temperatureC });
+  if (!(x.drainLPerH > 0.05 * x.permeateLPerH))
+    return refused("nameplate-recovery", { drainLPerH: x.drainLPerH });
+  return undefined;
+}
 
 /**
  * A, B, restrictor and filter drop from one visit's readings: a reading set is a label at its own conditions.
@@ -60,7 +72,7 @@ const elementOf = (readings: FitReadings, x: Values) =>
  * Formula: as many unknowns as readings; A and B from flow and permeate solids through the stepped element, restrictor from
  * drain flow and pressure; standard uncertainties to first order
  * Source: model of `operatingPoint`; JCGM 100 clause 5.
- * Range: as `elementFromNameplate`.
+ * Range: 0 to 45 °C, permeate below feed, recovery below 0.95.
  * Error: a leak past the seals reads as B, a fouled spacer as A.
  * @example
  * ```ts
@@ -79,27 +91,25 @@ export function fitUnit(readings: FitReadings): Outcome<UnitFit> {
     Record<(typeof names)[number], Uncertain>
   >;
   const centre = Object.fromEntries(names.map((name) => [name, readings[name].value])) as Values;
-  if (!(centre.permeateMgPerL > 0 && centre.permeateMgPerL < centre.feedMgPerL))
-    return refused("permeate-not-below-feed", { permeateMgPerL: centre.permeateMgPerL });
-  return mapOutcome(elementOf(readings, centre), () => {
-    const of = (key: "waterLPerM2HBar" | "saltLPerM2H") =>
-      propagate((x) => {
-        const element = elementOf(readings, x);
-        return element.kind === "known" ? element.value[key] : Number.NaN;
-      }, inputs);
-    return known({
-      waterLPerM2HBar: of("waterLPerM2HBar"),
-      saltLPerM2H: of("saltLPerM2H"),
-      restrictorRatedLPerH: propagate((x) => {
-        const unit = { kind: "rated", ratedLPerH: 1, ratedKPa: readings.restrictorRatedKPa } as const;
-        return x.drainLPerH / restrictorLPerH(unit, x.elementPressureKPaGauge, x.temperatureC);
-      }, inputs),
-      ...(readings.feedPressureKPaGauge && {
-        filterDropKPa: propagate((x: { before: number; after: number }) => x.before - x.after, {
-          before: readings.feedPressureKPaGauge,
-          after: readings.elementPressureKPaGauge,
-        }),
+  const no = refusal(centre);
+  if (no) return no;
+  if (!elementOf(readings, centre)) return refused("nameplate-contradictory");
+  const of = (key: "waterLPerM2HBar" | "saltLPerM2H") =>
+    propagate((x) => elementOf(readings, x)?.[key] ?? Number.NaN, inputs);
+  const [waterLPerM2HBar, saltLPerM2H] = [of("waterLPerM2HBar"), of("saltLPerM2H")];
+  if (!Number.isFinite(waterLPerM2HBar.u + saltLPerM2H.u)) return refused("readings-too-uncertain");
+  return known({
+    waterLPerM2HBar,
+    saltLPerM2H,
+    restrictorRatedLPerH: propagate((x) => {
+      const unit = { kind: "rated", ratedLPerH: 1, ratedKPa: readings.restrictorRatedKPa } as const;
+      return x.drainLPerH / restrictorLPerH(unit, x.elementPressureKPaGauge, x.temperatureC);
+    }, inputs),
+    ...(readings.feedPressureKPaGauge && {
+      filterDropKPa: propagate((x: { before: number; after: number }) => x.before - x.after, {
+        before: readings.feedPressureKPaGauge,
+        after: readings.elementPressureKPaGauge,
       }),
-    });
+    }),
   });
 }

@@ -23,7 +23,7 @@ function runRows(name: string, verb: RowVerb, args: readonly string[], io: CliIo
   if (table.kind !== "known") return complain(io, `${input}: ${sentence(table)}`);
   const asked = new Set<string>();
   const done = table.value.rows.map((row, i) => ({
-    row: i + 2,
+    row: table.value.rowNumbers[i]!,
     input: row,
     outcome: verb.row(watchedRow(row, asked)),
   }));

@@ -82,6 +82,7 @@ export const refusalTexts: Readonly<Record<string, Said>> = {
       ? `Hardly possible: ${low} to ${high} ${rangeUnit ?? unit} can be.`
       : `${name} must lie between ${low} and ${high}.`;
   },
+  "readings-too-uncertain": "Here the readings are too uncertain to tell.",
   "nameplate-incomplete": "The nameplate is incomplete.",
   "nameplate-rejection": "The nameplate's rejection is outside 20 to 100 %.",
   "nameplate-recovery": "Drain flow is too small beside permeate flow.",

@@ -82,6 +82,7 @@ export const refusalTexts: Readonly<Record<string, Said>> = {
       ? `Apenas posible: puede ser de ${low} a ${high} ${rangeUnit ?? unit}.`
       : `${name}: debe estar entre ${low} y ${high}.`;
   },
+  "readings-too-uncertain": "Aquí las lecturas son demasiado inciertas para decirlo.",
   "nameplate-incomplete": "La placa está incompleta.",
   "nameplate-rejection": "El rechazo de la placa está fuera de 20 a 100 %.",
   "nameplate-recovery": "El caudal de drenaje es muy pequeño frente al de permeado.",
