@@ -58,6 +58,7 @@ const browser = await chromium.launch({ executablePath, args, env: env as Record
 const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
 await page.goto(`http://localhost:${port}/`);
 await page.getByRole("button", { name: /^Open the demo book/ }).click();
+await page.getByLabel("Search").fill("Heron Mere secondary");
 await page
   .getByRole("link", { name: /^Heron Mere secondary/ })
   .first()

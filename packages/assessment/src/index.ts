@@ -14,5 +14,6 @@ export {
   type JudgedConstituent,
   judgeWater,
   type WaterJudged,
+  waterAtOnce,
   waterSamples,
 } from "./water-judged.ts";

@@ -1,6 +1,7 @@
 import { known, mapOutcome, missing, type Outcome } from "@tapside/quantities";
 import {
   CONSTITUENTS,
+  centralWater,
   completeWater,
   type FieldReadings,
   mostTellingReadings,
@@ -39,12 +40,19 @@ const READING_OF = { pH: "pH", Alk: "alkalinityMgPerLCaCO3" } as const;
 /** Temperatures of the curve, °C. */
 export const CURVE_C = [10, 20, 30, 40, 50, 60, 70, 80, 90, 100] as const;
 
-/** The samples of a water from what was given; without conductivity, solids or any ion there is nothing to go by. */
-export function waterSamples(readings: FieldReadings, samples: number): Outcome<readonly WaterAnalysis[]> {
-  const names = givenNames(readings).filter((name) => name !== "temperatureC" && name !== "pH");
-  if (names.length === 0) return missing("feedTds");
-  return completeWater(readings, { random: seededUniform(SEED), samples });
-}
+/** Without conductivity, solids or any ion there is nothing to go by. */
+const tellsOfWater = (readings: FieldReadings) =>
+  givenNames(readings).some((name) => name !== "temperatureC" && name !== "pH");
+
+/** The samples of a water from what was given. */
+export const waterSamples = (readings: FieldReadings, samples: number): Outcome<readonly WaterAnalysis[]> =>
+  tellsOfWater(readings)
+    ? completeWater(readings, { random: seededUniform(SEED), samples })
+    : missing("feedTds");
+
+/** One water in the middle of what was given, at once and without an interval. */
+export const waterAtOnce = (readings: FieldReadings): Outcome<WaterAnalysis> =>
+  tellsOfWater(readings) ? centralWater(readings) : missing("feedTds");
 
 function constituent(id: string, measured: boolean, values: readonly number[]): JudgedConstituent {
   return {

@@ -130,35 +130,29 @@ const TRUST_IN_BELLS = 0.1;
 
 interface Bell {
   readonly component: PriorComponent;
-  readonly factor: Float64Array;
   readonly conditioner: Conditioner;
+  /** Its most probable water. */
+  readonly best: Float64Array;
   readonly probability: number;
 }
 
 function bellsOf(prior: readonly PriorComponent[], observations: readonly Observation[]): Bell[] {
   const made = prior.map((component) => {
     const conditioner = createConditioner(component, observations);
-    return {
-      component,
-      conditioner,
-      log: Math.log(component.weight) + TRUST_IN_BELLS * conditioner.evidence(),
-    };
+    const best = new Float64Array(DIMENSIONS);
+    const log = Math.log(component.weight) + TRUST_IN_BELLS * conditioner.evidence(best);
+    return { component, conditioner, best, log };
   });
   const top = Math.max(...made.map(({ log }) => log));
   const sum = made.reduce((total, { log }) => total + Math.exp(log - top), 0);
-  return made.map(({ component, conditioner, log }) => ({
-    component,
-    conditioner,
-    factor: cholesky(component.covariance, DIMENSIONS),
-    probability: Math.exp(log - top) / sum,
-  }));
+  return made.map(({ log, ...bell }) => ({ ...bell, probability: Math.exp(log - top) / sum }));
 }
 
-function drawOf(bell: Bell, normal: () => number, observations: number): Float64Array {
+function drawOf(bell: Bell, factor: Float64Array, normal: () => number, observations: number): Float64Array {
   const z = Float64Array.from({ length: DIMENSIONS }, normal);
   const y0 = bell.component.mean.slice();
   for (let i = 0; i < DIMENSIONS; i++)
-    for (let k = 0; k <= i; k++) y0[i]! += bell.factor[i * DIMENSIONS + k]! * z[k]!;
+    for (let k = 0; k <= i; k++) y0[i]! += factor[i * DIMENSIONS + k]! * z[k]!;
   const disturbance = Float64Array.from({ length: observations }, normal);
   const y = new Float64Array(DIMENSIONS);
   bell.conditioner.onto(y0, disturbance, y);
@@ -191,9 +185,29 @@ export function completeWater(
   for (const bell of bells) {
     used += bell.probability;
     const until = bell === bells[bells.length - 1] ? count : Math.round(used * count);
+    const factor = until > before ? cholesky(bell.component.covariance, DIMENSIONS) : new Float64Array(0);
     for (let i = before; i < until; i++)
-      samples.push(waterAt(drawOf(bell, normal, observations.length), readings));
+      samples.push(waterAt(drawOf(bell, factor, normal, observations.length), readings));
     before = Math.max(before, until);
   }
   return known(samples);
+}
+
+/**
+ * One water in the middle of what readings leave open: the most probable water of each bell, averaged in logarithms by
+ * how probable the bells are. Cheaper than samples and without chance, for what must follow a key.
+ *
+ * Source, Range: as `completeWater`. Error: without an interval; it balances to a few percent; samples rule.
+ */
+export function centralWater(
+  readings: FieldReadings,
+  options: Pick<CompletionOptions, "prior" | "uncertainty"> = {},
+): Outcome<WaterAnalysis> {
+  const bad = badReading(readings);
+  if (bad !== undefined) return refused("not-a-reading", { reading: bad });
+  const observations = fieldObservations(readings, options.uncertainty ?? READING_UNCERTAINTY);
+  const middle = new Float64Array(DIMENSIONS);
+  for (const { best, probability } of bellsOf(options.prior ?? realWaterPrior(), observations))
+    for (let i = 0; i < DIMENSIONS; i++) middle[i]! += probability * best[i]!;
+  return known(waterAt(middle, readings));
 }

@@ -17,6 +17,7 @@ export { type BoiledDown, type Boiling, boilDown } from "./boil.ts";
 export { linearFactor, naturalWaterFactor20, naturalWaterFactor25 } from "./compensation.ts";
 export {
   type CompletionOptions,
+  centralWater,
   completeWater,
   type FieldReadings,
   LABORATORY_UNCERTAINTY,

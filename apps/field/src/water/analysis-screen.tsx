@@ -2,7 +2,7 @@ import { parseReading } from "@tapside/quantities";
 import type { AnalysisLine } from "@tapside/records";
 import { readingsOfReport, readReport, reportQuality } from "@tapside/water";
 import { en } from "@tapside/words";
-import { memo, useCallback, useId, useMemo, useRef, useState } from "react";
+import { memo, useCallback, useDeferredValue, useId, useMemo, useRef, useState } from "react";
 import { Band } from "../look/band.tsx";
 import { type FieldSpec, Form } from "../look/form.tsx";
 import { Screen } from "../look/screen.tsx";
@@ -95,6 +95,7 @@ export function AnalysisScreen({ id }: { id: string }) {
   const report = useMemo(() => readReport(linesOf(typed)), [typed]);
   const readings = useMemo(() => (report.kind === "known" ? readingsOfReport(report.value) : {}), [report]);
   const told = useWater(readings);
+  const judged = useDeferredValue(report);
   const { book } = snapshot;
   const site = entry?.site ?? "";
   const appliances = useMemo(() => siteWater(book, site).appliances, [book, site]);
@@ -120,13 +121,7 @@ export function AnalysisScreen({ id }: { id: string }) {
     >
       {header}
       <Curve readings={readings} told={told} appliances={appliances} />
-      {report.kind === "known" ? (
-        <Quality report={report.value} />
-      ) : (
-        <Band>
-          <p className="problem">{sayWhyNot(report)}</p>
-        </Band>
-      )}
+      <Judged report={judged} />
       {FIGURES.map(([figure, units]) => (
         <Figure
           key={figure}
@@ -141,6 +136,17 @@ export function AnalysisScreen({ id }: { id: string }) {
     </Screen>
   );
 }
+
+/** Judged after the curve is drawn, so that the curve follows the key. */
+const Judged = memo(function Judged({ report }: { report: ReturnType<typeof readReport> }) {
+  return report.kind === "known" ? (
+    <Quality report={report.value} />
+  ) : (
+    <Band>
+      <p className="problem">{sayWhyNot(report)}</p>
+    </Band>
+  );
+});
 
 function Quality({ report }: { report: Parameters<typeof reportQuality>[0] }) {
   const quality = reportQuality(report);

@@ -23,12 +23,16 @@ export function useWater(readings: FieldReadings): WaterTold | undefined {
     return () => made.terminate();
   }, []);
   useEffect(() => {
-    const asked = { key, readings: JSON.parse(key) as FieldReadings };
-    if (busy.current) waiting.current = asked;
-    else {
-      busy.current = true;
-      worker.current?.postMessage(asked);
-    }
+    const ask = () => {
+      const asked = { key, readings: JSON.parse(key) as FieldReadings };
+      if (busy.current) waiting.current = asked;
+      else {
+        busy.current = true;
+        worker.current?.postMessage(asked);
+      }
+    };
+    const afterDrawing = setTimeout(ask, 0);
+    return () => clearTimeout(afterDrawing);
   }, [key]);
   return told?.key === key ? told : undefined;
 }

@@ -9,8 +9,8 @@ const N = DIMENSIONS;
 export interface Conditioner {
   /** Moves a draw of the bell onto the (disturbed) observations; answers the misfit of what it reached, in sd². */
   readonly onto: (y0: Float64Array, disturbance: Float64Array, y: Float64Array) => number;
-  /** Logarithm of how probable the bell makes the observations, linearised at its best water. */
-  readonly evidence: () => number;
+  /** Logarithm of how probable the bell makes the observations, linearised at its best water, which is written to `best`. */
+  readonly evidence: (best: Float64Array) => number;
 }
 
 /**
@@ -82,9 +82,8 @@ export function createConditioner(
     return misfit(y, disturbance);
   };
 
-  const evidence = () => {
+  const evidence = (best: Float64Array) => {
     const none = new Float64Array(m);
-    const best = new Float64Array(N);
     onto(component.mean, none, best);
     linearise(best, component.mean, none);
     forwardSubstitute(factor, m, residual);

@@ -6,7 +6,10 @@ export const refusedLists: Readonly<Record<string, Said>> = {
   "list-column-missing": ({ column }) => `The file has no column "${column}". Nothing was taken in.`,
   "list-column-twice": ({ column }) => `The column "${column}" stands there twice. Nothing was taken in.`,
   "row-unclosed-quote": "A quote is opened and never closed; what follows it is not read.",
-  "row-too-long": ({ cells, columns }) => `${cells} cells for ${columns} columns: is a comma not in quotes?`,
+  "row-too-long": ({ cells, columns, row }) =>
+    row === undefined
+      ? `${cells} cells for ${columns} columns: is a comma not in quotes?`
+      : `Line ${row} has more values than there are columns.`,
   "row-without-site": "There is no site.",
   "row-unkeepable-text": ({ column }) => `${column} holds a sign that cannot be kept.`,
   "row-not-yes-or-no": ({ column, text }) => `${column}: "${text}" is neither yes nor no.`,

@@ -5,6 +5,5 @@ export const refusedTables: Readonly<Record<string, Said>> = {
   "empty-table": "The table is empty: a line of column names and a line a case are needed.",
   "not-commas": "The values are not parted by commas: save the table as CSV with commas and decimal points.",
   "column-twice": ({ column }) => `The column ${column} stands there twice: leave one.`,
-  "row-too-long": ({ row }) => `Line ${row} has more values than there are columns.`,
   "unclosed-quote": ({ row }) => `A quotation mark in line ${row} is opened and never closed.`,
 };
