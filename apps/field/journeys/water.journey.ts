@@ -52,6 +52,9 @@ describe("a site's water, offline", () => {
     await slider.fill("30");
     await phone.page.getByText("30 % feed in the product").waitFor();
 
+    await phone.page.getByRole("img", { name: /^Conductivity of the feed at/ }).scrollIntoViewIfNeeded();
+    await shoot(phone, `water-history${suffix}`);
+
     await phone.tap(/^Add an analysis/);
     for (const [name, text] of FIGURES) await figure(phone, name).fill(text);
     await figure(phone, "Sulfate").blur();

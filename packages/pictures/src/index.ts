@@ -14,3 +14,4 @@ export { type DrawnNumeral, type NumeralRequest, numeral, numeralSvg } from "./n
 export { type ReadingRailRequest, readingRail } from "./reading-rail.ts";
 export { type SaturationCurveRequest, type SaturationPoint, saturationCurve } from "./saturation-curve.ts";
 export { type TankDrawn, type TankPairRequest, tankPair } from "./tank-pair.ts";
+export { type WaterHistoryRequest, waterHistory } from "./water-history.ts";

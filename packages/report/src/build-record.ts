@@ -13,6 +13,7 @@ import { rounded } from "./rounded.ts";
 import { visitParticulars } from "./visit-particulars.ts";
 import { visitSummary } from "./visit-summary.ts";
 import { waterHere } from "./water-here.ts";
+import { waterHistoryFigure } from "./water-history-figure.ts";
 import { waterLine } from "./water-line.ts";
 
 export interface RecordRequest {
@@ -121,6 +122,7 @@ function standsOn(visit: KeptVisit, request: RecordRequest): Block[] {
   return [
     { kind: "newPage" },
     ...waterHere(assessment.water?.kind === "known" ? assessment.water.value : undefined, file, words),
+    ...waterHistoryFigure(file, visit, words, timeZone),
     ...howSure(file, visit, assessment, words, { timeZone, issuedAt }),
   ];
 }

@@ -43,3 +43,7 @@ export function boundsText(
   const said = both ? `${low}–${high}` : low !== undefined ? `${say.atLeast} ${low}` : `${say.upTo} ${high}`;
   return `${said} ${text}`.trim();
 }
+
+/** "410 µS/cm": two figures, as a pen is to be believed. */
+export const conductivityText = (ec25UsPerCm: number): string =>
+  `${Number(ec25UsPerCm.toPrecision(2))} µS/cm`;

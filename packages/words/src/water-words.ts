@@ -22,6 +22,15 @@ export interface WaterWords {
   /** "Scales lightly at 100 °C: 60–85 mg per litre heated." */
   heated(point: WaterBandPoint): string;
   mostTelling(reading: string): string;
+  readonly history: string;
+  readonly stepRule: string;
+  /** A conductivity with its unit, two figures. */
+  conductivity(ec25UsPerCm: number): string;
+  /** What the picture of the history shows: "At 5 visits. Step up on 3 Mar 2026: 410 to 690 µS/cm." */
+  historyTold(
+    visits: number,
+    steps: readonly { readonly day: string; readonly before: number; readonly after: number }[],
+  ): string;
   /** "Chloride up to 25 mg/L (oven; label)". */
   limit(limit: {
     readonly property: string;

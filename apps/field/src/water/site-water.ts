@@ -1,6 +1,6 @@
-import { applianceMake, feedWaterReadings, waterLimitsOf } from "@tapside/assessment";
+import { applianceMake, feedHistory, feedWaterReadings, waterLimitsOf } from "@tapside/assessment";
 import { type Book, type KeptVisit, type UnitFile, unitFile } from "@tapside/records";
-import { ec25FromTds, type FieldReadings, type HistoryPoint, type WaterLimit } from "@tapside/water";
+import type { FieldReadings, HistoryPoint, WaterLimit } from "@tapside/water";
 
 /** A site's water gathered from its units, visits and analyses. */
 export interface SiteWater {
@@ -23,9 +23,6 @@ const read = (visit: KeptVisit, slot: "feedTds" | "permeateTds" | "chlorineAfter
 };
 
 const noVisit = { readings: { asFound: {}, asLeft: {} } } as const;
-
-/** A meter's 2 % and the spread of one water over a day, relative. Common practice, no source. */
-const HISTORY_U = 0.04;
 
 export function siteWater(book: Book, site: string): SiteWater {
   const files = [...book.unit.values()]
@@ -51,7 +48,10 @@ export function siteWater(book: Book, site: string): SiteWater {
     }),
     ...(newest && fromVisit(newest.visit)),
     remineraliser: files.some((file) => file.unit.remineraliser === true),
-    history: visits.flatMap(({ file, visit }) => point(visit, file)),
+    history: feedHistory(
+      visits.map(({ visit }) => visit),
+      { instruments: book.instrument },
+    ),
   };
 }
 
@@ -65,17 +65,4 @@ function fromVisit(visit: KeptVisit): Pick<SiteWater, "passage" | "chlorineMgPer
     ...(feed?.value && product && { passage: product.value! / feed.value }),
     ...(chlorine && { chlorineMgPerL: chlorine.notDetected ? 0 : chlorine.value! }),
   };
-}
-
-function point(visit: KeptVisit, file: UnitFile): HistoryPoint[] {
-  const feed = read(visit, "feedTds");
-  if (!feed || !visit.startedAt) return [];
-  const scale = feed.scale ?? file.instruments.get(feed.instrument ?? "")?.scale ?? "NaCl";
-  const ec = feed.unit === "µS/cm" ? feed.value! : ecOf(feed.value!, scale);
-  return [{ at: visit.startedAt, value: ec, u: HISTORY_U * ec }];
-}
-
-function ecOf(ppm: number, scale: "NaCl" | "KCl" | "442"): number {
-  const ec = ec25FromTds(ppm, scale);
-  return ec.kind === "known" ? ec.value.value : ppm * 2;
 }

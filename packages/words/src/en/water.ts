@@ -1,5 +1,5 @@
 import { type HeatedPhrases, heatedWater } from "../heated-water.ts";
-import { boundsText, readOrRange, waterUnit } from "../water-amounts.ts";
+import { boundsText, conductivityText, readOrRange, waterUnit } from "../water-amounts.ts";
 import type { WaterWords } from "../water-words.ts";
 
 const NAMES: Readonly<Record<string, string>> = {
@@ -76,6 +76,18 @@ export const water: WaterWords = {
   range: readOrRange,
   heated: (point) => heatedWater(HEATED, point),
   mostTelling: (reading) => `A test of ${nameOf(reading).toLowerCase().replace("ph", "pH")} would tell most.`,
+  history: "History of the feed",
+  stepRule: "A step: more than 3 standard uncertainties and 10 % from the readings before it.",
+  conductivity: conductivityText,
+  historyTold: (visits, steps) =>
+    [
+      `Conductivity of the feed at ${visits} visits.`,
+      ...steps.map(
+        ({ day, before, after }) =>
+          `Step ${after > before ? "up" : "down"} by ${day}: ${conductivityText(before)} to ${conductivityText(after)}.`,
+      ),
+      ...(steps.length === 0 ? ["No step."] : []),
+    ].join(" "),
   limit: (limit) =>
     `${nameOf(limit.property)} ${boundsText(limit, BOUNDS)} (${[limit.appliance, limit.source].filter(Boolean).join("; ")})`,
   answer: (answer) =>

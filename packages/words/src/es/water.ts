@@ -1,5 +1,5 @@
 import { type HeatedPhrases, heatedWater } from "../heated-water.ts";
-import { boundsText, readOrRange, waterUnit } from "../water-amounts.ts";
+import { boundsText, conductivityText, readOrRange, waterUnit } from "../water-amounts.ts";
 import type { WaterWords } from "../water-words.ts";
 import { lowerFirst } from "./names.ts";
 
@@ -84,6 +84,18 @@ export const water: WaterWords = {
   range: readOrRange,
   heated: (point) => heatedWater(HEATED, point),
   mostTelling: (reading) => `Lo que más diría es una prueba de ${lowerFirst(nameOf(reading))}.`,
+  history: "Historial del agua de entrada",
+  stepRule: "Un salto: más de 3 incertidumbres típicas y 10 % respecto de las lecturas anteriores.",
+  conductivity: conductivityText,
+  historyTold: (visits, steps) =>
+    [
+      `Conductividad del agua de entrada en ${visits} visitas.`,
+      ...steps.map(
+        ({ day, before, after }) =>
+          `Salto hacia ${after > before ? "arriba" : "abajo"} el ${day}: de ${conductivityText(before)} a ${conductivityText(after)}.`,
+      ),
+      ...(steps.length === 0 ? ["Sin saltos."] : []),
+    ].join(" "),
   limit: (limit) =>
     `${nameOf(limit.property)} ${boundsText(limit, BOUNDS)} (${[limit.appliance, limit.source].filter(Boolean).join("; ")})`,
   answer: (answer) =>
