@@ -49,11 +49,15 @@ export function waterHistory(request: WaterHistoryRequest): string {
     `<text x="${tx}" y="${ty}" font-family="B612, system-ui, sans-serif" font-size="16" fill="${colour}" text-anchor="${anchor}">${escapeText(label)}</text>`;
   const [before, newest] = [levels.at(-2), levels.at(-1)];
   const said = [
-    before && text(LEFT - 6, 18, request.words.value(meanOf(before)), "start", ink),
+    before && text(underLabel(before, x), 18, request.words.value(meanOf(before)), "middle", ink),
     newest && text(RIGHT + 6, 18, request.words.value(meanOf(newest)), "end", ink),
   ].filter((one) => one !== undefined);
   return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${escapeText(request.description)}" fill="none"><path d="M${LEFT - 6} ${BOTTOM + 10}H${RIGHT + 6}" stroke="${ink}" stroke-width="2"/>${marks}${said.join("")}${text(LEFT - 6, HEIGHT - 6, request.words.first, "start")}${text(RIGHT + 6, HEIGHT - 6, request.words.last, "end")}</svg>`;
 }
+
+/** Over the middle of its level, clear of the newest's. */
+const underLabel = (level: readonly WaterHistoryPoint[], x: Scales["x"]) =>
+  Math.min(Math.max((x(level[0]!.at) + x(level.at(-1)!.at)) / 2, LEFT + 48), 176);
 
 interface Scales {
   readonly x: (at: number) => number;

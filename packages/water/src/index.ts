@@ -13,6 +13,15 @@ export {
   type UnitSuspicion,
 } from "./analysis-quality.ts";
 export { type ApplianceMake, publishedNeeds } from "./appliance-needs.ts";
+export {
+  type BlendAnswer,
+  type BlendOptions,
+  type BlendPair,
+  blendedStream,
+  blendRange,
+  type LimitOnBlend,
+  sureBlendRange,
+} from "./blend-range.ts";
 export { type BoiledDown, type Boiling, boilDown } from "./boil.ts";
 export { linearFactor, naturalWaterFactor20, naturalWaterFactor25 } from "./compensation.ts";
 export {
@@ -87,13 +96,8 @@ export { speciate, speciateConserved } from "./speciate.ts";
 export { type Rejections, type SplitStreams, splitStream } from "./split.ts";
 export { type HistoryPoint, type HistoryStep, stepsInHistory } from "./steps-in-history.ts";
 export {
-  type BlendAnswer,
-  type BlendOptions,
-  blendedStream,
-  blendRange,
   type Dosed,
   type LimitAnswer,
-  type LimitOnBlend,
   type PropertyId,
   suits,
   type WaterLimit,

@@ -1,9 +1,10 @@
 import { known, mapOutcome } from "@tapside/quantities";
 import { describe, expect, it } from "vitest";
 import type { ConservedWater, IonsMgPerL } from "./analysis.ts";
+import { blendRange, sureBlendRange } from "./blend-range.ts";
 import { remineralise } from "./remineralise.ts";
 import { speciate } from "./speciate.ts";
-import { blendRange, suits, type WaterLimit } from "./suits.ts";
+import { suits, type WaterLimit } from "./suits.ts";
 import type { Water } from "./water.ts";
 
 const solved = (pH: number, alkalinityMgPerLCaCO3: number, ions: IonsMgPerL): Water => {
@@ -48,6 +49,32 @@ describe("blend that suits all", () => {
   it("names a limit no blend keeps", () => {
     const outcome = blendRange(feed, permeate, [limit("chloride", undefined, 2)]);
     expect(outcome).toMatchObject({ value: { kind: "none", broken: [{ property: "chloride" }] } });
+  });
+});
+
+describe("blend that suits all, with readings that leave the feed open", () => {
+  const richer = solved(7.5, 250, { Ca: 100, Mg: 12.15, Na: 95, Cl: 200, SO4: 40 });
+  const limits = [limit("chloride", undefined, 25)];
+  const highest = (...feeds: readonly Water[]) => {
+    const outcome = sureBlendRange(
+      feeds.map((one) => ({ feed: one, permeate })),
+      limits,
+      {},
+      100,
+    );
+    if (outcome.kind !== "known" || outcome.value.kind !== "range") throw new Error("no range");
+    return outcome.value.highFeedFraction;
+  };
+  it("is the range of the least favourable of few waters: (25 − 5)/(200 − 5) (trade formula, common practice)", () => {
+    expect(highest(feed, richer)).toBe(Math.floor((100 * (25 - 5)) / (200 - 5)) / 100);
+    expect(highest(feed)).toBeGreaterThan(highest(feed, richer));
+  });
+  it("is not narrowed by one water in twenty", () => {
+    expect(highest(...Array.from({ length: 19 }, () => feed), richer)).toBe(highest(feed));
+    expect(highest(...Array.from({ length: 18 }, () => feed), richer, richer)).toBe(highest(richer));
+  });
+  it("refuses no water", () => {
+    expect(sureBlendRange([], limits)).toMatchObject({ kind: "refused", code: "no-water" });
   });
 });
 

@@ -3,6 +3,7 @@ import { blendBar } from "@tapside/pictures";
 import { allKnown, known, mapOutcome, type Outcome } from "@tapside/quantities";
 import {
   type BlendAnswer,
+  type BlendPair,
   blendedStream,
   blendRange,
   type LimitAnswer,
@@ -10,6 +11,7 @@ import {
   remineralise,
   speciate,
   suits,
+  sureBlendRange,
   type WaterAnalysis,
 } from "@tapside/water";
 import { en } from "@tapside/words";
@@ -20,6 +22,9 @@ import { useTheme } from "../look/use-theme.ts";
 import { sayWhyNot } from "../words/say-why-not.ts";
 import type { SiteWater } from "./site-water.ts";
 import { waterPageWords as words } from "./words.ts";
+
+/** Waters the blends are tried on: enough to see how far the readings leave them apart, few enough for a phone. */
+const TRIED = 9;
 
 /** Usual approach of a small calcite cartridge to saturation. Common practice, no source. */
 const APPROACH = 0.6;
@@ -35,11 +40,15 @@ interface BlendProps {
 function solved(samples: readonly WaterAnalysis[], site: SiteWater, contactor: boolean) {
   const middle = middleWater(samples);
   if (!middle) return undefined;
-  const feed = speciate(middle);
-  const streams = allKnown({
-    feed,
-    product: mapOutcome(feed, (water) => productWater(water, site.passage ?? USUAL_PASSAGE)),
-  });
+  const passage = site.passage ?? USUAL_PASSAGE;
+  const stride = Math.max(1, Math.floor(samples.length / TRIED));
+  const possible = samples
+    .filter((_, i) => i % stride === 0)
+    .slice(0, TRIED)
+    .flatMap((sample): BlendPair[] => {
+      const pair = bothStreams(sample, passage);
+      return pair.kind === "known" ? [{ feed: pair.value.feed, permeate: pair.value.product }] : [];
+    });
   const chlorine = site.chlorineMgPerL;
   const options = {
     ...(chlorine !== undefined && { totalChlorineMgPerL: chlorine, permeateChlorineMgPerL: chlorine }),
@@ -48,7 +57,12 @@ function solved(samples: readonly WaterAnalysis[], site: SiteWater, contactor: b
         mapOutcome(remineralise(water, APPROACH), (done) => known(done.water)),
     }),
   };
-  return { streams, options };
+  return { streams: bothStreams(middle, passage), possible, options };
+}
+
+function bothStreams(water: WaterAnalysis, passage: number) {
+  const feed = speciate(water);
+  return allKnown({ feed, product: mapOutcome(feed, (solvedFeed) => productWater(solvedFeed, passage)) });
 }
 
 /** The blend valve: each limit over the blends that keep it, the chosen blend, and what it keeps there. */
@@ -62,6 +76,10 @@ export function Blend({ samples, site }: BlendProps) {
     (): Outcome<BlendAnswer> | undefined =>
       base &&
       mapOutcome(base.streams, ({ feed, product }) => blendRange(feed, product, site.limits, base.options)),
+    [base, site.limits],
+  );
+  const sure = useMemo(
+    () => base && sureBlendRange(base.possible, site.limits, base.options),
     [base, site.limits],
   );
   if (!base || !range) return null;
@@ -82,8 +100,9 @@ export function Blend({ samples, site }: BlendProps) {
       suits([stream.water], site.limits, stream),
     ),
   );
-  const answer = range.value;
-  const said = sentences(answer);
+  const certain = sure?.kind === "known" ? sure.value : undefined;
+  const answer = certain?.kind === "range" ? certain : range.value;
+  const said = sentences(answer, certain === answer);
   return (
     <>
       <Band>
@@ -139,9 +158,11 @@ export function Blend({ samples, site }: BlendProps) {
   );
 }
 
-function sentences(answer: BlendAnswer): readonly string[] {
-  if (answer.kind === "range")
-    return [words.blendRange(percent(answer.lowFeedFraction), percent(answer.highFeedFraction))];
+function sentences(answer: BlendAnswer, sure: boolean): readonly string[] {
+  if (answer.kind === "range") {
+    const [low, high] = [percent(answer.lowFeedFraction), percent(answer.highFeedFraction)];
+    return [sure ? words.blendRange(low, high) : words.blendPerhaps(low, high)];
+  }
   return [
     words.noBlend,
     ...answer.broken.map((limit) => words.never(en.water.limit(limit))),

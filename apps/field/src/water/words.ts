@@ -24,6 +24,8 @@ export const waterPageWords = {
     low === high
       ? `Every limit is kept at ${low} % feed.`
       : `Every limit is kept from ${low} to ${high} % feed.`,
+  blendPerhaps: (low: number, high: number) =>
+    `Perhaps ${low === high ? `at ${low}` : `from ${low} to ${high}`} % feed: what was read does not make it sure.`,
   noBlend: "No blend keeps every limit.",
   never: (limit: string) => `No blend keeps: ${limit}.`,
   against: (a: string, b: string) => `${a} stands against ${b}.`,
