@@ -27,6 +27,7 @@ const rowExamples: Readonly<Record<string, readonly Example[]>> = {
   carbon: [{ args: ["carbon", "examples/larkmoor-kitchen.csv"], prints: "carbon_days" }],
   scald: [{ args: ["scald", "examples/larkmoor-kitchen.csv"], prints: "burns_in_s" }],
   water: [{ args: ["water", "reference/water-cases/open.csv"], prints: "SI_calcite" }],
+  "water indices": [{ args: ["water", "indices", "reference/water-cases/open.csv"], prints: "Larson_Skold" }],
   "water heat": [{ args: ["water", "heat", "reference/water-cases/heating_open.csv"], prints: "CCPP_60" }],
   "water mix": [{ args: ["water", "mix", "reference/water-cases/blending_open.csv"], prints: "OB01" }],
   "water degas": [

@@ -52,6 +52,10 @@ describe("a site's water, offline", () => {
     await slider.fill("30");
     await phone.page.getByText("30 % feed in the product").waitFor();
 
+    await phone.tap(/^Named indices/);
+    await phone.page.getByText("Larson–Skold").scrollIntoViewIfNeeded();
+    await shoot(phone, `water-indices${suffix}`);
+    await phone.tap(/^Named indices/);
     await phone.page.getByRole("img", { name: /^Conductivity of the feed at/ }).scrollIntoViewIfNeeded();
     await shoot(phone, `water-history${suffix}`);
 

@@ -119,6 +119,9 @@ describe.each(SOURCES)("completion of %s from the other sources", (source) => {
   it("beats the prior alone in the interval score", () => {
     for (const target of TARGETS) expect(full.score[target], target).toBeLessThan(steps[0]!.score[target]);
   });
+  it("leaves every target narrower after all readings than before any", () => {
+    for (const target of TARGETS) expect(full.width[target], target).toBeLessThan(steps[0]!.width[target]);
+  });
   it("narrows sodium and the calcite index with each reading", () => {
     for (const target of ["Na", "SI"] as const)
       for (let step = 1; step < steps.length; step++)

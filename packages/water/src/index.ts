@@ -44,6 +44,7 @@ export {
   puckoriusPh,
   ryznarIndex,
 } from "./corrosion-indices.ts";
+export { CUSTOMARY_INDICES, type CustomaryIndexId, customaryIndices } from "./customary-indices.ts";
 export { type DebyeHuckel, debyeHuckel } from "./debye-huckel.ts";
 export { AIR_CO2_ATM, type Degassed, degas } from "./degas.ts";
 export {

@@ -22,6 +22,8 @@ export interface WaterWords {
   /** "Scales lightly at 100 °C: 60–85 mg per litre heated." */
   heated(point: WaterBandPoint): string;
   mostTelling(reading: string): string;
+  /** Name of an index asked for by name, with its variant. */
+  index(id: string): string;
   readonly history: string;
   readonly stepRule: string;
   /** A conductivity with its unit, two figures. */

@@ -3,6 +3,7 @@ import { waterBoilVerb } from "./water-boil.ts";
 import { waterCompleteVerb } from "./water-complete.ts";
 import { waterDegasVerb } from "./water-degas.ts";
 import { waterHeatVerb } from "./water-heat.ts";
+import { waterIndicesVerb } from "./water-indices.ts";
 import { waterMixVerb } from "./water-mix.ts";
 import { waterOpenVerb } from "./water-open.ts";
 import { waterSplitVerb } from "./water-split.ts";
@@ -16,6 +17,7 @@ export const waterVerbs: Readonly<Record<string, RowVerb>> = {
   "water degas": waterDegasVerb,
   "water split": waterSplitVerb,
   "water boil": waterBoilVerb,
+  "water indices": waterIndicesVerb,
   "water complete": waterCompleteVerb,
   "water suits": waterSuitsVerb,
 };

@@ -11,6 +11,7 @@ import { Numeral } from "../visit/numeral.tsx";
 import { Blend } from "./blend.tsx";
 import { Curve } from "./curve.tsx";
 import { History } from "./history.tsx";
+import { NamedIndices } from "./named-indices.tsx";
 import { siteWater } from "./site-water.ts";
 import { useWater } from "./use-water.ts";
 import { waterPageWords as words } from "./words.ts";
@@ -52,6 +53,7 @@ export function WaterPage({ id }: { id: string }) {
             <strong>{words.suits}</strong>
           </Band>
           <Blend samples={told.samples} site={site} />
+          <NamedIndices samples={told.samples} />
         </>
       ) : null}
       <Band tint>

@@ -56,6 +56,15 @@ const SUSPICIONS: Readonly<Record<string, string>> = {
   "dissolved-solids-do-not-fit-conductivity": "Dissolved solids do not fit the conductivity.",
 };
 
+const INDICES: Readonly<Record<string, string>> = {
+  langelier: "Langelier, thermodynamic",
+  langelierSimplified: "Langelier, simplified (formula)",
+  ryznar: "Ryznar (simplified)",
+  puckorius: "Puckorius (simplified)",
+  larsonSkold: "Larson–Skold",
+  aggressive: "Aggressive index",
+};
+
 const nameOf = (id: string) => NAMES[id] ?? id;
 
 const BOUNDS = { atLeast: "at least", upTo: "up to" };
@@ -76,6 +85,7 @@ export const water: WaterWords = {
   range: readOrRange,
   heated: (point) => heatedWater(HEATED, point),
   mostTelling: (reading) => `A test of ${nameOf(reading).toLowerCase().replace("ph", "pH")} would tell most.`,
+  index: (id) => INDICES[id] ?? id,
   history: "History of the feed",
   stepRule: "A step: more than 3 standard uncertainties and 10 % from the readings before it.",
   conductivity: conductivityText,

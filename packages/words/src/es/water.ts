@@ -64,6 +64,15 @@ const SUSPICIONS: Readonly<Record<string, string>> = {
   "dissolved-solids-do-not-fit-conductivity": "Los sólidos disueltos no concuerdan con la conductividad.",
 };
 
+const INDICES: Readonly<Record<string, string>> = {
+  langelier: "Langelier, termodinámico",
+  langelierSimplified: "Langelier, simplificado (fórmula)",
+  ryznar: "Ryznar (simplificado)",
+  puckorius: "Puckorius (simplificado)",
+  larsonSkold: "Larson–Skold",
+  aggressive: "Índice de agresividad",
+};
+
 const nameOf = (id: string) => NAMES[id] ?? id;
 
 const BOUNDS = { atLeast: "al menos", upTo: "hasta" };
@@ -84,6 +93,7 @@ export const water: WaterWords = {
   range: readOrRange,
   heated: (point) => heatedWater(HEATED, point),
   mostTelling: (reading) => `Lo que más diría es una prueba de ${lowerFirst(nameOf(reading))}.`,
+  index: (id) => INDICES[id] ?? id,
   history: "Historial del agua de entrada",
   stepRule: "Un salto: más de 3 incertidumbres típicas y 10 % respecto de las lecturas anteriores.",
   conductivity: conductivityText,
