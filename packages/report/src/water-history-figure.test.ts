@@ -1,5 +1,5 @@
 import type { UnitFile } from "@tapside/records";
-import { messagesIn } from "@tapside/words";
+import { messagesIn } from "@tapside/words/every-language";
 import { describe, expect, it } from "vitest";
 import { demoUnit } from "./test-support/demo-record.ts";
 import { waterHistoryFigure } from "./water-history-figure.ts";
