@@ -94,12 +94,15 @@ async function startMs(context: BrowserContext): Promise<number> {
 const pressedMs = (page: Page, selector: string, until: string) =>
   page.evaluate(
     ([pressed, shown]) =>
-      new Promise<number>((done) => {
+      new Promise<number>((done, fail) => {
         const start = performance.now();
         const look = () =>
-          requestAnimationFrame(() =>
-            document.querySelector(shown!) ? done(performance.now() - start) : look(),
-          );
+          requestAnimationFrame(() => {
+            const now = performance.now() - start;
+            if (document.querySelector(shown!)) done(now);
+            else if (now > 60_000) fail(new Error(`${shown} never came at ${location.hash}`));
+            else look();
+          });
         document.querySelector<HTMLElement>(pressed!)!.click();
         look();
       }),
@@ -154,17 +157,12 @@ for (let i = 0; i < 60; i++) {
   const rub = i % 4 === 3;
   echoes.push(await pressedMs(first, `.key[data-key="${rub ? "rubOut" : 1 + (i % 3)}"]`, ".huge"));
 }
-await first.evaluate(() => {
-  for (let i = 0; i < 7; i++) document.querySelector<HTMLElement>('.key[data-key="rubOut"]')!.click();
-});
 const judgements: number[] = [];
 for (const sign of ["5", "6", "7", "8", "9"]) {
   await first.goto(`${url}#/visit/${visit}/read/asFound/permeateTds`);
   await first.locator(".key").first().waitFor();
-  await first.evaluate((digit) => {
-    for (let i = 0; i < 7; i++) document.querySelector<HTMLElement>('.key[data-key="rubOut"]')!.click();
-    for (const one of `1${digit}`) document.querySelector<HTMLElement>(`.key[data-key="${one}"]`)!.click();
-  }, sign);
+  for (const key of [...Array(7).fill("rubOut"), "1", sign])
+    await pressedMs(first, `.key[data-key="${key}"]`, ".huge");
   await first.waitForTimeout(300);
   judgements.push(await pressedMs(first, ".thumb .next", ".finding, .limit-head"));
 }
