@@ -9,7 +9,7 @@ import { useBook } from "../store/use-book.ts";
 import { bookWords as words } from "../words/book.ts";
 import { officeWords } from "../words/office.ts";
 import { setupWords } from "../words/setup.ts";
-import { day } from "./day.ts";
+import { day, weekdayOf } from "./day.ts";
 import { useUnitLines } from "./use-unit-lines.ts";
 
 interface BookScreenProps {
@@ -32,11 +32,10 @@ export function BookScreen({ onDemo, isDemo }: BookScreenProps) {
   };
   const bare = useSitesWithoutUnit();
   const first = found[0];
-  const today = new Date().toLocaleDateString("en-GB", { weekday: "long", day: "numeric", month: "short" });
   const empty = lines.length === 0 && bare.length === 0;
   return (
     <Screen
-      title={today}
+      title={weekdayOf(new Date())}
       aside={words.units(lines.length)}
       back={{ label: words.more, to: "/more" }}
       middle={

@@ -10,6 +10,7 @@ import { useBook } from "../store/use-book.ts";
 import { Numeral } from "../visit/numeral.tsx";
 import { bookWords as words } from "../words/book.ts";
 import { officeWords } from "../words/office.ts";
+import { weekdayOf } from "./day.ts";
 import { Gone } from "./gone.tsx";
 import { undoOrBack } from "./setup-keys.ts";
 import { useUnitLines } from "./use-unit-lines.ts";
@@ -18,13 +19,7 @@ const DAY_MS = 24 * 3600 * 1000;
 const shifted = (day: string, by: number) =>
   new Date(Date.parse(day) + by * DAY_MS).toISOString().slice(0, 10);
 
-const longDay = (day: string) =>
-  new Date(`${day}T12:00:00Z`).toLocaleDateString("en-GB", {
-    weekday: "long",
-    day: "numeric",
-    month: "short",
-    timeZone: "UTC",
-  });
+const longDay = (day: string) => weekdayOf(new Date(`${day}T12:00:00`));
 
 /** One day: its visits in order, the parts to carry for them, and what else is due by then. */
 export function DayScreen({ date }: { date: string }) {

@@ -1,6 +1,12 @@
+import { dateWords as words } from "../words/dates.ts";
+
 /** A day as people write it, from an ISO date or instant; empty when there is none. */
 export function day(iso: string | null | undefined): string {
   const date = new Date(iso ?? "");
-  if (Number.isNaN(date.getTime())) return "";
-  return date.toLocaleDateString("en-GB", { day: "numeric", month: "short", year: "numeric" });
+  return Number.isNaN(date.getTime()) ? "" : `${dayOfMonth(date)} ${date.getFullYear()}`;
 }
+
+/** "Thursday 26 Nov": a day of about now. */
+export const weekdayOf = (date: Date): string => `${words.weekdays[date.getDay()]} ${dayOfMonth(date)}`;
+
+const dayOfMonth = (date: Date): string => words.day(date.getDate(), words.months[date.getMonth()]!);

@@ -1,0 +1,19 @@
+import { expect, it } from "vitest";
+import { day, weekdayOf } from "./day.ts";
+
+/** The names are those of the platform's own en-GB calendar (Unicode CLDR), for every month and weekday of two years. */
+it("writes days as the platform's calendar does", () => {
+  for (let n = 0; n < 730; n += 1) {
+    const date = new Date(2027, 0, 1 + n, 12);
+    const own = { day: "numeric", month: "short" } as const;
+    expect(day(date.toISOString())).toBe(date.toLocaleDateString("en-GB", { ...own, year: "numeric" }));
+    expect(weekdayOf(date)).toBe(
+      date.toLocaleDateString("en-GB", { ...own, weekday: "long" }).replace(",", ""),
+    );
+  }
+});
+
+it("says nothing of no day", () => {
+  expect(day(undefined)).toBe("");
+  expect(day("yesterday")).toBe("");
+});
