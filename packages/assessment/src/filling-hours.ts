@@ -34,8 +34,8 @@ export function fillingHours(
 ): Outcome<Figure> {
   const now = standardReadings(readings, file);
   if (now.kind !== "known") return now;
-  if (charge.kind !== "known") return charge;
-  const tank = tankOf(file, charge.value.value);
+  if (charge.kind !== "known" && !file.unit.ventedTank) return charge;
+  const tank = tankOf(file, charge.kind === "known" ? charge.value.value : 0);
   if (tank.kind !== "known") return tank;
   return mapOutcome(elementFrom(now.value, file, temperatureFormOf(file, context)), (element) => {
     const unit = {

@@ -1,5 +1,5 @@
 import { converted, known, mapOutcome } from "@tapside/quantities";
-import type { Phase, SlotId, UnitFile } from "@tapside/records";
+import { absentPorts, type Phase, type SlotId, type UnitFile } from "@tapside/records";
 import type { Context, Figure, Figures, Finding } from "./assessment.ts";
 import { elementReference } from "./element-reference.ts";
 import { pressureUnitOf } from "./figures.ts";
@@ -103,7 +103,7 @@ function element({ file, visit, phase, context, figures }: Scene): Finding[] {
 }
 
 function filters({ phase, context, figures, file }: Scene): Finding[] {
-  const absent = file.unit.portsAbsent ?? [];
+  const absent = absentPorts(file.unit);
   const found = judge("filterDrop", phase, figures.filterDrop, rulesOf(context).filterDrop, 65, {
     action: "replace:sediment",
   });
@@ -117,6 +117,7 @@ function filters({ phase, context, figures, file }: Scene): Finding[] {
 
 function air(scene: Scene): Finding[] {
   const { file, phase, context, figures, readings } = scene;
+  if (file.unit.ventedTank) return [];
   const unit = pressureUnitOf(context);
   const margin = converted(2, "psi", unit);
   const minimum = applianceMinimumKPa(file);

@@ -1,4 +1,4 @@
-import { known, missing, type Outcome, type Uncertain } from "@tapside/quantities";
+import { known, mapOutcome, missing, type Outcome, type Uncertain } from "@tapside/quantities";
 import type { SlotId, UnitFile } from "@tapside/records";
 import {
   atmosphericPressureKPa,
@@ -89,6 +89,9 @@ export const RATING_RELATIVE = { flow: 0.09, salt: 0.22 } as const;
 /** The nameplate as if it were a set of readings; labels are commonly good to 15–20 % in flow (common practice). */
 export const nameplateAsReadings = (file: UnitFile): Outcome<StandardReadings> => plateOf(file.unit);
 
+const elementsOf = (unit: UnitFile["unit"]): number => (unit.twoElements ? 2 : 1);
+const tanksOf = (unit: UnitFile["unit"]): number => (unit.twoTanks ? 2 : 1);
+
 const plateOf = rememberWith((unit: UnitFile["unit"]): Outcome<StandardReadings> => {
   const absent = (
     [
@@ -100,13 +103,16 @@ const plateOf = rememberWith((unit: UnitFile["unit"]): Outcome<StandardReadings>
     ] as const
   ).filter((field) => !(unit[field]! > 0));
   if (absent.length > 0) return missing(...absent.map((field) => `unit.${field}`));
-  const permeate = unit.ratedPermeateLPerH!;
+  const permeate = unit.ratedPermeateLPerH! * elementsOf(unit);
   const feed = unit.testFeedMgPerL!;
   const product = feed * (1 - unit.ratedRejectionPercent! / 100);
   return known({
     permeateLPerH: { value: permeate, u: RATING_RELATIVE.flow * permeate },
     drainLPerH: {
-      value: unit.ratedRejectLPerH ?? rejectByRecovery(permeate, unit.ratedRecoveryPercent),
+      value:
+        unit.ratedRejectLPerH === undefined
+          ? rejectByRecovery(permeate, unit.ratedRecoveryPercent)
+          : unit.ratedRejectLPerH * elementsOf(unit),
       u: 0,
     },
     membranePressureKPaGauge: { value: unit.testPressureKPaGauge!, u: 0 },
@@ -137,7 +143,7 @@ export function elementFrom(
     pressureKPaGauge: set.membranePressureKPaGauge!.value,
     temperatureC: set.temperatureC!.value,
     feedMgPerL: set.feedMgPerL!.value,
-    ...(file.unit.membraneAreaM2! > 0 && { areaM2: file.unit.membraneAreaM2! }),
+    ...(file.unit.membraneAreaM2! > 0 && { areaM2: file.unit.membraneAreaM2! * elementsOf(file.unit) }),
     temperatureForm: form,
   });
 }
@@ -150,17 +156,21 @@ export function restrictorFrom(set: StandardReadings, file: UnitFile): Restricto
   return { kind: "rated", ratedLPerH: set.drainLPerH!.value, ratedKPa: set.membranePressureKPaGauge!.value };
 }
 
-export function tankOf(file: UnitFile, airChargeKPaGauge: number): Outcome<Tank> {
-  const { tankL, tankMaximumAcceptanceL } = file.unit;
-  if (!(tankL! > 0)) return missing("unit.tankL");
-  return known({
-    volumeL: tankL!,
-    airChargeKPaGauge: Math.max(0, airChargeKPaGauge),
-    ...(tankMaximumAcceptanceL! > 0 && { maximumWaterL: tankMaximumAcceptanceL! }),
-  });
-}
+/** All its litres; two equal tanks at one charge are one of twice the volume. */
+export const tankLitres = ({ unit }: UnitFile): Outcome<number> =>
+  unit.tankL! > 0 ? known(unit.tankL! * tanksOf(unit)) : missing("unit.tankL");
 
-/** The unit as physics, with clean pre-filters. */
+export const tankOf = (file: UnitFile, airChargeKPaGauge: number): Outcome<Tank> =>
+  mapOutcome(tankLitres(file), (volumeL) => {
+    const { tankMaximumAcceptanceL, ventedTank } = file.unit;
+    return known({
+      volumeL,
+      airChargeKPaGauge: ventedTank ? 0 : Math.max(0, airChargeKPaGauge),
+      ...(tankMaximumAcceptanceL! > 0 && { maximumWaterL: tankMaximumAcceptanceL! * tanksOf(file.unit) }),
+    });
+  });
+
+/** The unit as physics, with clean pre-filters; two equal elements are one of twice the area. */
 export function physicsUnit(
   file: UnitFile,
   context: Context,
@@ -173,5 +183,6 @@ export function physicsUnit(
     shutOff: { ratio: shutOffRatioOf(file, context) },
     tanks: parts.tank ? [parts.tank] : [],
     atmosphericKPa: atmosphereOf(file),
+    ...(file.unit.ventedTank && { storage: "vented" }),
   };
 }

@@ -6,6 +6,7 @@ import {
   missing,
   type Outcome,
   propagate,
+  refused,
   type Uncertain,
 } from "@tapside/quantities";
 import type { UnitFile } from "@tapside/records";
@@ -17,7 +18,7 @@ import {
   usableLitres,
 } from "@tapside/reverse-osmosis";
 import type { Context, Figure } from "./assessment.ts";
-import { atmosphereOf, membranePressure, shutOffRatioOf, tankOf } from "./from-records.ts";
+import { atmosphereOf, membranePressure, shutOffRatioOf, tankLitres, tankOf } from "./from-records.ts";
 import { amountOf, type PhaseReadings } from "./internal/amounts.ts";
 import { finite } from "./internal/finite.ts";
 
@@ -32,19 +33,21 @@ export function tankFound(readings: PhaseReadings, file: UnitFile): Outcome<Tank
     afterKPaGauge: amountOf("tankAfterPressure", readings, file),
     drawnL: amountOf("drawnVolume", readings, file),
   });
-  const tankL = file.unit.tankL;
-  if (!(tankL! > 0)) return missing("unit.tankL");
-  return mapOutcome(inputs, (given) =>
-    bucketTest({
-      ...given,
-      tankVolumeL: { value: tankL!, u: TANK_VOLUME_RELATIVE * tankL! },
-      atmosphericKPa: atmosphereOf(file),
-    }),
+  if (file.unit.ventedTank) return refused("vented-tank");
+  return mapOutcome(tankLitres(file), (value) =>
+    mapOutcome(inputs, (given) =>
+      bucketTest({
+        ...given,
+        tankVolumeL: { value, u: TANK_VOLUME_RELATIVE * value },
+        atmosphericKPa: atmosphereOf(file),
+      }),
+    ),
   );
 }
 
 /** Air charge, kPa gauge: measured on the empty tank, else from the bucket test. */
 export function airChargeKPa(readings: PhaseReadings, file: UnitFile): Outcome<Uncertain> {
+  if (file.unit.ventedTank) return refused("vented-tank");
   const measured = amountOf("airCharge", readings, file);
   if (measured.kind === "known") return measured;
   return finite(mapOutcome(tankFound(readings, file), (found) => known(found.airChargeKPaGauge)));
@@ -60,6 +63,7 @@ export function applianceMinimumKPa(file: UnitFile): Outcome<number> {
 
 /** Tank pressure at which the shut-off should close: its share of the standing feed pressure, else of the flowing one. */
 export function shutOffKPa(readings: PhaseReadings, file: UnitFile, context: Context): Outcome<Uncertain> {
+  if (file.unit.ventedTank) return refused("vented-tank");
   const standing = amountOf("staticPressure", readings, file);
   const feed: Outcome<Uncertain> = standing.kind === "known" ? standing : membranePressure(readings, file);
   return mapOutcome(feed, ({ value, u }) => {
@@ -79,6 +83,7 @@ export function fullTankKPa(readings: PhaseReadings, file: UnitFile, context: Co
 
 /** Best charge: the appliances' minimum less 2 psi. */
 export function bestChargeKPa(file: UnitFile, full: Outcome<Uncertain>): Outcome<number> {
+  if (file.unit.ventedTank) return refused("vented-tank");
   const minimum = applianceMinimumKPa(file);
   if (minimum.kind !== "known") return minimum;
   if (full.kind !== "known") return known(Math.max(0, minimum.value - 2 * converted(1, "psi", "kPa")));

@@ -1,5 +1,5 @@
 import type { Phase, SlotId, UnitFile, VisitKind } from "@tapside/records";
-import { SLOTS } from "@tapside/records";
+import { absentPorts, SLOTS } from "@tapside/records";
 import type { Assessment, Task } from "./assessment.ts";
 import { amountOf } from "./internal/amounts.ts";
 import type { Visit } from "./internal/parts-in-service.ts";
@@ -128,7 +128,7 @@ function withStatic(slots: readonly SlotId[], file: UnitFile, visit: Visit): rea
 }
 
 function wanted(file: UnitFile, visit: Visit, phase: Phase, slot: SlotId): boolean {
-  if (file.unit.portsAbsent?.includes(SLOTS[slot].port)) return false;
+  if (absentPorts(file.unit).includes(SLOTS[slot].port)) return false;
   if (visit.readings[phase][slot] !== undefined) return false;
   return !visit.skipped.includes(`${phase}:${slot}`);
 }

@@ -104,7 +104,9 @@ function fromNameplate(file: UnitFile, context: Context): Outcome<UnitAsRead> {
   });
 }
 
+/** Behind a vented tank its pump makes the pressure. */
 const minimumOf = (file: UnitFile): number => {
+  if (file.unit.ventedTank) return 0;
   const minimum = applianceMinimumKPa(file);
   return minimum.kind === "known" ? minimum.value : 0;
 };

@@ -1,5 +1,12 @@
 import { known, missing, type Outcome } from "@tapside/quantities";
-import type { KeptVisit, Phase, Reading, SlotId, UnitFile } from "@tapside/records";
+import {
+  absentPorts,
+  type KeptVisit,
+  type Phase,
+  type Reading,
+  type SlotId,
+  type UnitFile,
+} from "@tapside/records";
 import { COMPLAINTS, type Complaint } from "./causes.ts";
 import type { Scene, Usual } from "./scene.ts";
 import { SEARCH } from "./search-answers.ts";
@@ -115,7 +122,7 @@ function impossibleTests(
   file: UnitFile,
   has: { readonly booster: boolean; readonly bypass: boolean },
 ): TestId[] {
-  const absent: readonly string[] = file.unit.portsAbsent ?? [];
+  const absent: readonly string[] = absentPorts(file.unit);
   return TEST_IDS.filter(
     (id) =>
       NEEDS_PORT[id]?.some((port) => absent.includes(port)) ||

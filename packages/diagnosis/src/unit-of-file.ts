@@ -20,12 +20,18 @@ const BELOW_MINIMUM_KPA = 14;
 /** Delivered solids above the membrane's are right behind a remineraliser; how much it adds is rarely known. */
 const USUAL_ADDED_MG_PER_L = 30;
 const USUAL_BLEND = 0.1;
+/** A small pump behind a vented tank. Common practice, no source. */
+const USUAL_PUMP = { shutOffRiseKPa: 300, openFlowLPerH: 600 } as const;
 
 interface Plates {
   readonly plate: Nameplate;
   readonly restrictor: Restrictor;
   readonly baseline: Scene["baseline"];
 }
+
+/** Two equal elements are one of twice the area. */
+const areaOf = ({ unit }: UnitFile): number | undefined =>
+  unit.membraneAreaM2 && unit.membraneAreaM2 * (unit.twoElements ? 2 : 1);
 
 /** A visit's readings as if they were a label. */
 function plateOfVisit(visit: KeptVisit, areaM2: number | undefined): Plates | undefined {
@@ -63,10 +69,11 @@ function plateOfVisit(visit: KeptVisit, areaM2: number | undefined): Plates | un
 }
 
 function plateOfLabel({ unit }: UnitFile): Plates | undefined {
-  const permeateLPerH = unit.ratedPermeateLPerH;
+  const elements = unit.twoElements ? 2 : 1;
+  const permeateLPerH = elements * (unit.ratedPermeateLPerH ?? 0);
   const pressureKPaGauge = unit.testPressureKPaGauge ?? 414;
   if (!permeateLPerH || !unit.ratedRejectionPercent) return undefined;
-  const reject = unit.ratedRejectLPerH ?? 2 * permeateLPerH;
+  const reject = unit.ratedRejectLPerH ? elements * unit.ratedRejectLPerH : 2 * permeateLPerH;
   const measured = unit.restrictorLPerH && unit.restrictorAtKPaGauge;
   return {
     plate: {
@@ -76,7 +83,7 @@ function plateOfLabel({ unit }: UnitFile): Plates | undefined {
       pressureKPaGauge,
       temperatureC: unit.testTemperatureC ?? 25,
       feedMgPerL: unit.testFeedMgPerL ?? 500,
-      ...(unit.membraneAreaM2 && { areaM2: unit.membraneAreaM2 }),
+      ...(unit.membraneAreaM2 && { areaM2: elements * unit.membraneAreaM2 }),
     },
     restrictor: measured
       ? { kind: "rated", ratedLPerH: unit.restrictorLPerH!, ratedKPa: unit.restrictorAtKPaGauge! }
@@ -95,7 +102,7 @@ function platesOf(file: UnitFile, today: KeptVisit): Plates | undefined {
       visit.kind === "commissioning" &&
       (visit.startedAt ?? "").slice(0, 10) >= since,
   );
-  const own = handOver && plateOfVisit(handOver, file.unit.membraneAreaM2);
+  const own = handOver && plateOfVisit(handOver, areaOf(file));
   return own ?? plateOfLabel(file);
 }
 
@@ -122,6 +129,12 @@ export function unitOfFile(
   return known({ unit: composed(file, today, element.value, plates.restrictor), baseline: plates.baseline });
 }
 
+/** Two equal tanks at one charge are one of twice the volume. */
+const tankOf = (volumeL: number, file: UnitFile, today: KeptVisit) => ({
+  volumeL,
+  airChargeKPaGauge: file.unit.ventedTank ? 0 : chargeOf(file, today),
+});
+
 function composed(file: UnitFile, today: KeptVisit, element: Element, restrictor: Restrictor): Unit {
   const { unit, site } = file;
   return {
@@ -129,7 +142,8 @@ function composed(file: UnitFile, today: KeptVisit, element: Element, restrictor
     elements: [element],
     restrictor,
     shutOff: { ratio: unit.shutOffRatio ?? usualShutOffRatio.middle },
-    tanks: unit.tankL ? [{ volumeL: unit.tankL, airChargeKPaGauge: chargeOf(file, today) }] : [],
+    tanks: unit.tankL ? [tankOf(unit.tankL * (unit.twoTanks ? 2 : 1), file, today)] : [],
+    ...(unit.ventedTank && ({ storage: "vented", rePressure: USUAL_PUMP } as const)),
     atmosphericKPa: Math.max(60, atmosphericPressureKPa(site.altitudeM ?? 0)),
     outletCartridges: [{ id: "postFilter", dropKPa: 25, atLPerH: 120 }],
     ...(unit.blendValve && { blendFraction: USUAL_BLEND }),

@@ -1,3 +1,4 @@
+export { absentPorts } from "./absent-ports.ts";
 export * from "./book.ts";
 export { bookOf, KIND_IDS } from "./book-of.ts";
 export { canonicalJson } from "./canonical-json.ts";

@@ -234,7 +234,13 @@ export interface Unit {
   readonly testTemperatureC?: number;
   readonly testFeedMgPerL?: number;
   readonly membraneAreaM2?: number;
+  /** Two equal elements, one behind or beside the other: the nameplate's flows and area are those of one. */
+  readonly twoElements?: boolean;
   readonly tankL?: number;
+  /** Two equal tanks on one line: volume and acceptance are those of one. */
+  readonly twoTanks?: boolean;
+  /** A tank without air pressure, filled to its float, with a pump of its own behind it. */
+  readonly ventedTank?: boolean;
   readonly tankMaximumAcceptanceL?: number;
   readonly tankPlatePressureKPaGauge?: number;
   /** Shut-off closes at this share of the feed pressure (gauge). Usual 0.60 to 0.67. */

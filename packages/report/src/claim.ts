@@ -92,7 +92,9 @@ function unitLines(book: Book, file: UnitFile): readonly string[] {
     unit.ratedPermeateLPerH && `permeate ${unit.ratedPermeateLPerH.toPrecision(3)} L/h`,
     unit.ratedRejectionPercent && `rejection ${unit.ratedRejectionPercent} %`,
     unit.testPressureKPaGauge && `at ${unit.testPressureKPaGauge.toPrecision(3)} kPa`,
-    unit.tankL && `tank ${unit.tankL.toPrecision(3)} L`,
+    unit.twoElements && "two elements, the plate for one",
+    unit.tankL &&
+      `${unit.ventedTank ? "vented tank" : "tank"} ${unit.twoTanks ? "2 × " : ""}${unit.tankL.toPrecision(3)} L`,
   ].filter(Boolean);
   const places = unitHistory(book, unit.id).map(
     (span) =>

@@ -1,6 +1,6 @@
 import type { Assessment } from "@tapside/assessment";
 import type { KeptVisit, Phase, Reading, SlotId, UnitFile } from "@tapside/records";
-import { SLOTS } from "@tapside/records";
+import { absentPorts, SLOTS } from "@tapside/records";
 import type { Messages } from "@tapside/words";
 import type { Block } from "./block.ts";
 
@@ -83,9 +83,7 @@ function readingLine(taken: Taken, file: UnitFile, words: Messages, { timeZone, 
 }
 
 function notRead(file: UnitFile, assessment: Assessment, words: Messages): string[] {
-  const absent = (file.unit.portsAbsent ?? []).map(
-    (port) => `${words.ports[port]}: ${words.record.says.notFitted}`,
-  );
+  const absent = absentPorts(file.unit).map((port) => `${words.ports[port]}: ${words.record.says.notFitted}`);
   const passedOver = assessment.toRead.map(
     ({ slot, phase }) =>
       `${words.slots[slot]}, ${words.phases[phase].toLowerCase()}: ${words.record.says.notTaken}`,

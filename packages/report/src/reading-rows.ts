@@ -2,7 +2,7 @@ import type { Assessment, ExpectedId, Figure, Finding } from "@tapside/assessmen
 import type { BandPart } from "@tapside/pictures";
 import type { Outcome } from "@tapside/quantities";
 import type { KeptVisit, Phase, Reading, SlotId, UnitFile } from "@tapside/records";
-import { SLOTS } from "@tapside/records";
+import { absentPorts, SLOTS } from "@tapside/records";
 import { formatFigure, formatRange, type Messages, plainNumber } from "@tapside/words";
 import type { CellMark, ReadingCell, ReadingRow } from "./block.ts";
 
@@ -40,7 +40,7 @@ export function readingRows(
   assessment: Assessment,
   words: Messages,
 ): readonly ReadingRow[] {
-  const absent = new Set(file.unit.portsAbsent);
+  const absent = new Set(absentPorts(file.unit));
   return PLAN.map((plan) => {
     const noPort = plan.slot !== undefined && absent.has(SLOTS[plan.slot].port);
     return {

@@ -6,6 +6,7 @@ interface KnobsProps {
   readonly tried: Tried;
   readonly start: Tried;
   readonly canRenew: boolean;
+  readonly vented: boolean;
   readonly onTurn: (next: Tried) => void;
 }
 
@@ -17,7 +18,7 @@ const VALUES: Readonly<Record<KnobId, (tried: Tried) => number>> = {
 };
 
 /** One number at a time under the thumb; the parts beside it are put in and taken out by a tap. */
-export function Knobs({ tried, start, canRenew, onTurn }: KnobsProps) {
+export function Knobs({ tried, start, canRenew, vented, onTurn }: KnobsProps) {
   const [knob, setKnob] = useState<KnobId>("water");
   const value = (id: KnobId, of: Tried) => words.value[id](String(VALUES[id](of)));
   return (
@@ -35,7 +36,7 @@ export function Knobs({ tried, start, canRenew, onTurn }: KnobsProps) {
         ))}
       </div>
       <div className="knob-row">
-        {KNOB_IDS.map((id) => (
+        {KNOB_IDS.filter((id) => id !== "charge" || !vented).map((id) => (
           <button type="button" key={id} aria-pressed={id === knob} onClick={() => setKnob(id)}>
             {words.knobs[id]}
             <span className={VALUES[id](tried) === VALUES[id](start) ? "" : "moved"}>{value(id, tried)}</span>

@@ -32,7 +32,10 @@ export function outcomeOf({
   return mapOutcome(elementProfile(unit, conditions), (element) =>
     mapOutcome(filling(unit, conditions, options), (filled) => {
       const swing = { fullKPaGauge: filled.shutOffKPaGauge, minimumKPaGauge };
-      const usable = unit.tanks.map((tank) => usableLitres(tank, swing, unit.atmosphericKPa));
+      const usable =
+        unit.storage === "vented"
+          ? [filled.storedL]
+          : unit.tanks.map((tank) => usableLitres(tank, swing, unit.atmosphericKPa));
       return known({
         hours: filled.hours,
         storedL: filled.storedL,

@@ -73,7 +73,13 @@ function Bench({ file, base }: { file: UnitFile; base: UnitAsRead }) {
           <p className="note">{words.estimate}</p>
         </Band>
       </div>
-      <Knobs tried={tried} start={start} canRenew={fresh.kind === "known"} onTurn={setTried} />
+      <Knobs
+        tried={tried}
+        start={start}
+        canRenew={fresh.kind === "known"}
+        vented={file.unit.ventedTank === true}
+        onTurn={setTried}
+      />
     </Screen>
   );
 }

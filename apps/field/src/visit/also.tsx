@@ -1,4 +1,4 @@
-import { FURTHER_SLOTS, SLOTS, type SlotId } from "@tapside/records";
+import { absentPorts, FURTHER_SLOTS, SLOTS, type SlotId } from "@tapside/records";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
 import { useGoOn } from "./go-on.ts";
@@ -14,7 +14,7 @@ const ASKED_SOMETIMES: readonly SlotId[] = ["staticPressure", "airCharge", "hard
 /** What may be measured beside: nothing of it is asked for, all of it is judged. */
 export function Also({ open }: { open: OpenVisit }) {
   const { steps, to, hint } = useGoOn(open, "");
-  const absent = new Set(open.file.unit.portsAbsent);
+  const absent = new Set(absentPorts(open.file.unit));
   const slots = [...ASKED_SOMETIMES, ...FURTHER_SLOTS].filter((slot) => !absent.has(SLOTS[slot].port));
   return (
     <Screen

@@ -1,5 +1,6 @@
 import { assess, type ExpectedId } from "@tapside/assessment";
 import {
+  absentPorts,
   type KeptVisit,
   makeReading,
   type Reading,
@@ -187,7 +188,7 @@ interface AnswersProps {
 /** The two numbers on top, hollow beneath them what every port should read. */
 function Answers({ file, visit, assessment, only = PORTS, children }: AnswersProps) {
   const { expected } = assessment;
-  const absent = new Set(file.unit.portsAbsent);
+  const absent = new Set(absentPorts(file.unit));
   return (
     <>
       <div className="along-water">

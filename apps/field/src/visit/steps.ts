@@ -1,6 +1,6 @@
 import type { Assessment } from "@tapside/assessment";
 import type { KeptVisit, Phase, PortId, SlotId, UnitFile } from "@tapside/records";
-import { SLOTS } from "@tapside/records";
+import { absentPorts, SLOTS } from "@tapside/records";
 
 import { PLANS, type PlanItem, slotsAsked } from "./plans.ts";
 
@@ -16,7 +16,7 @@ export interface Step {
 
 /** Whether the unit has the port where this slot is read. */
 function hasPort(file: UnitFile, slot: SlotId): boolean {
-  const absent: readonly PortId[] = file.unit.portsAbsent ?? [];
+  const absent: readonly PortId[] = absentPorts(file.unit);
   return !absent.includes(SLOTS[slot].port);
 }
 

@@ -77,6 +77,9 @@ export const setupWords = {
     restrictorAt: "at pressure",
     shutOffRatio: "Shut-off closes at this share of feed pressure",
     temperatureForm: "Temperature correction",
+    twoElements: "Has two elements (nameplate: of one)",
+    twoTanks: "Has two tanks of this volume",
+    ventedTank: "Tank without air pressure, with its own pump",
     portsAbsent: "Not there on this unit (never asked again)",
     ports: {
       beforeFilter: "Gauge before the filters",
