@@ -1,3 +1,4 @@
+import type { Figure } from "@tapside/assessment";
 import { formatFigure } from "@tapside/words";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
@@ -32,7 +33,7 @@ export function Leave({ open }: { open: OpenVisit }) {
         {hours.kind === "known" ? (
           <>
             <p>{words.expectedFilling}</p>
-            <Numeral text={formatFigure(hours.value).text} unit={words.hours} height={58} hollow />
+            <Expected figure={hours.value} />
           </>
         ) : (
           <p>{words.cannotTellHours}</p>
@@ -51,5 +52,18 @@ export function Leave({ open }: { open: OpenVisit }) {
         </button>
       ))}
     </Screen>
+  );
+}
+
+function Expected({ figure }: { figure: Figure }) {
+  const { text, uText } = formatFigure(figure);
+  return (
+    <span className="with-u">
+      <Numeral text={text} height={58} hollow name={words.hoursAbout(text, uText)} />
+      <span>
+        {words.hours}
+        <br />± {uText}
+      </span>
+    </span>
   );
 }

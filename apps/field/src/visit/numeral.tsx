@@ -10,12 +10,12 @@ interface NumeralProps {
   readonly unit?: string;
   /** What a screen reader says; the text and unit when not given. */
   readonly name?: string;
-  /** Another ink than the theme's, for a number that lies across light and dark. */
-  readonly ink?: string;
+  /** Lies across light and dark, blended by difference: white shows as the opposite of what is below, black as what is below. */
+  readonly across?: boolean;
 }
 
 /** A drawn number with its unit beside it. Solid = somebody read it; hollow = we expect it. */
-export function Numeral({ text, height, hollow, unit, name, ink }: NumeralProps) {
+export function Numeral({ text, height, hollow, unit, name, across }: NumeralProps) {
   const theme = useTheme();
   const label = name ?? [text, unit].filter(Boolean).join(" ");
   const svg = numeralSvg({
@@ -24,7 +24,7 @@ export function Numeral({ text, height, hollow, unit, name, ink }: NumeralProps)
     style: hollow ? "hollow" : "solid",
     theme,
     label,
-    ...(ink && { ink }),
+    ...(across && { ink: "#ffffff", ground: "#000000" }),
   });
   return (
     <span className="numeral">

@@ -4,6 +4,7 @@ import { en } from "@tapside/words";
 import { useState } from "react";
 import { Band } from "../look/band.tsx";
 import { type Press, Screen } from "../look/screen.tsx";
+import { day } from "../screens/day.ts";
 import type { LiveBook } from "../store/open-book.ts";
 import { useBook } from "../store/use-book.ts";
 import { undoPress, useGoOn } from "./go-on.ts";
@@ -101,14 +102,14 @@ function Point({ point, file, live, visit }: PointProps) {
     });
     setAnswer(undefined);
   };
-  const opened = file.visits.find((one) => one.id === point.openedVisit)?.startedAt?.slice(0, 10);
+  const opened = file.visits.find((one) => one.id === point.openedVisit)?.startedAt;
   return (
     <section className="point">
       <Band>
         <strong className="name">{en.openPoint(point)}</strong>
         <p className="note">
           {[
-            opened && words.since(opened),
+            opened && words.since(day(opened)),
             point.owner,
             point.keptReason && words.keptBecause(point.keptReason),
           ]

@@ -155,7 +155,7 @@ export function Stopwatch({ open, phase, slot }: StopwatchProps) {
 function Expectation({ open, slot, cupL }: { open: OpenVisit; slot: SlotId; cupL: number }) {
   const range = expectedSeconds(open, slot, cupL);
   if (!range) return null;
-  const text = `${range.low.toFixed(0)}–${range.high.toFixed(0)}`;
+  const text = secondsText(range);
   return (
     <p className="should">
       <span>{words.shouldBeFull}</span>
@@ -163,6 +163,9 @@ function Expectation({ open, slot, cupL }: { open: OpenVisit; slot: SlotId; cupL
     </p>
   );
 }
+
+const secondsText = ({ low, high }: { readonly low: number; readonly high: number }) =>
+  `${low.toFixed(0)}–${high.toFixed(0)}`;
 
 /** Seconds a cup should take, from the flow expected today; undefined when that cannot be told. */
 function expectedSeconds(open: OpenVisit, slot: SlotId, cupL: number) {
@@ -206,11 +209,12 @@ function Running({ startedMs, title, cupL, expectedS, onStop, onAgain }: Running
           />
         ) : null}
         <span className="stopwatch-number" role="timer" aria-live="off">
-          <Numeral text={seconds.toFixed(0)} height={seconds >= 100 ? 186 : 284} ink="#f4f5f0" />
+          <Numeral text={seconds.toFixed(0)} height={seconds >= 100 ? 186 : 284} across />
         </span>
         {expectedS ? (
           <span className="stopwatch-should">
-            {words.shouldBeFull} {expectedS.low.toFixed(0)}–{expectedS.high.toFixed(0)} s
+            {words.shouldBeFull}
+            <Numeral text={secondsText(expectedS)} height={46} hollow unit="s" across />
           </span>
         ) : null}
         <span className="stopwatch-words">

@@ -142,6 +142,7 @@ export const visitWords = {
   needName: "Write the name of the person who was present.",
   expectedFilling: "Expected until full",
   hours: "h",
+  hoursAbout: (hours: string, u: string) => `${hours} ± ${u} h`,
   cannotTellHours: "Cannot tell how long, because readings are missing.",
   seen: "Seen: tank full, drain silent",
   notSeen: "Left filling, not seen",

@@ -13,7 +13,7 @@ const WHY: Readonly<Record<string, string>> = {
 /** Why somebody has to come, in a few words. */
 export const dueReason: Messages["dueReason"] = ({ why, role, code, detail }) => {
   const part = roles[role as PartRole] ?? role ?? "";
-  if (why === "date") return `${part}, due by date`;
+  if (why === "date") return `${part}, due`;
   if (why === "litres") return `${part}, due by litres`;
   if (why === "openPoint") return openPoint({ ...(code && { code }), ...(detail && { detail }) });
   return WHY[why] ?? why;

@@ -13,7 +13,7 @@ const WHY: Readonly<Record<string, string>> = {
 /** Why somebody has to come, in a few words. */
 export const dueReason: Messages["dueReason"] = ({ why, role, code, detail }) => {
   const part = roles[role as PartRole] ?? role ?? "";
-  if (why === "date") return `${part}, vence por fecha`;
+  if (why === "date") return `${part}, vence`;
   if (why === "litres") return `${part}, vence por litros`;
   if (why === "openPoint") return openPoint({ ...(code && { code }), ...(detail && { detail }) });
   return WHY[why] ?? why;
