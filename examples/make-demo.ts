@@ -213,6 +213,7 @@ function unitEdits(unit: DemoUnit, index: number): Edit[] {
       point: `${key}:point`,
       name: applianceName,
       type,
+      ...MADE_OF[type],
       ...(minimumPsi !== null && { minimumPressureKPaGauge: converted(minimumPsi, "psi", "kPa") }),
     }),
     ...(limitPpm === null
@@ -231,6 +232,14 @@ function unitEdits(unit: DemoUnit, index: number): Edit[] {
     ...unit.visits.flatMap((visit, n) => visitEdits(unit, key, visit, n + 1)),
   ];
 }
+
+/** What a district's manuals say of the wetted parts; of ice makers and dispensers nobody looked it up. */
+const MADE_OF: Readonly<Record<string, object>> = {
+  combiOven: { steelGrade: "316", copperOrBrass: false },
+  steamer: { steelGrade: "304", copperOrBrass: false },
+  coffee: { steelGrade: "316", copperOrBrass: false },
+  dishwasher: { steelGrade: "304", copperOrBrass: false },
+};
 
 const INSTRUMENTS: readonly Edit[] = [
   {

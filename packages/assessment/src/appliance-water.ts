@@ -4,15 +4,17 @@ import { type ApplianceMake, convertTdsScale, publishedNeeds, type WaterLimit } 
 type KeptAppliance = UnitFile["appliances"][number];
 type KeptLimit = KeptAppliance["limits"][number];
 
-/** Use and hottest water of each kind where the record does not say. Common practice, no source. */
-const USUAL: Readonly<Record<string, readonly [use: ApplianceMake["use"], hottestC: number]>> = {
-  combiOven: ["steam", 100],
-  steamer: ["steam", 100],
-  coffee: ["coffee", 95],
-  dispenser: ["hot", 95],
-  dishwasher: ["hot", 80],
-  ice: ["cold", 15],
-  other: ["cold", 20],
+/** Use, hottest water and how much hotter or cooler a kind may be where the record does not say. Common practice, no source. */
+const USUAL: Readonly<
+  Record<string, readonly [use: ApplianceMake["use"], hottestC: number, span: readonly [number, number]]>
+> = {
+  combiOven: ["steam", 100, [100, 120]],
+  steamer: ["steam", 100, [100, 120]],
+  coffee: ["coffee", 95, [90, 120]],
+  dispenser: ["hot", 95, [60, 100]],
+  dishwasher: ["hot", 80, [55, 90]],
+  ice: ["cold", 15, [15, 25]],
+  other: ["cold", 20, [15, 120]],
 };
 
 /** An appliance's make as far as its record says, its kind's usual otherwise. */
@@ -24,6 +26,37 @@ export function applianceMake(appliance: KeptAppliance): ApplianceMake {
     hottestC: appliance.hottestC ?? usualC,
     ...(appliance.steelGrade && { steel: appliance.steelGrade }),
     ...(appliance.copperOrBrass && { copperOrBrass: true }),
+  };
+}
+
+/** What an appliance may be made of where its record does not say, and which of its fields are blank. */
+export interface PossibleMakes {
+  readonly makes: readonly ApplianceMake[];
+  /** Names of the blank fields, as `missing` tells them. */
+  readonly blank: readonly BlankField[];
+}
+
+export type BlankField = "appliance.hottestC" | "appliance.steelGrade" | "appliance.copperOrBrass";
+
+/** Every make the blanks of an appliance's record leave open; one where nothing is blank. */
+export function possibleMakes(appliance: KeptAppliance): PossibleMakes {
+  const { hottestC, steelGrade, copperOrBrass } = appliance;
+  const make = applianceMake(appliance);
+  const [, , span] = USUAL[appliance.type ?? "other"] ?? USUAL.other!;
+  const temperatures = hottestC === undefined ? span : [hottestC];
+  const steels = steelGrade ? [steelGrade] : (["304", "316"] as const);
+  const coppers = copperOrBrass === undefined ? [false, true] : [copperOrBrass];
+  return {
+    makes: temperatures.flatMap((hottest) =>
+      steels.flatMap((steel) =>
+        coppers.map((copper) => ({ ...make, hottestC: hottest, steel, copperOrBrass: copper })),
+      ),
+    ),
+    blank: [
+      ...(hottestC === undefined ? (["appliance.hottestC"] as const) : []),
+      ...(steelGrade ? [] : (["appliance.steelGrade"] as const)),
+      ...(copperOrBrass === undefined ? (["appliance.copperOrBrass"] as const) : []),
+    ],
   };
 }
 

@@ -13,9 +13,13 @@ const RECOVERY = 0.25;
  * Source: passages of ions against dissolved solids are common practice; streams by `splitStream`.
  * Range: passage 0 to 0.5. Error: guidance; a test of the product's own chloride or hardness rules.
  */
-export function productWater(feed: ConservedWater, passage: number): Outcome<ConservedWater> {
+export function productWater(
+  feed: ConservedWater,
+  passage: number,
+  divalent: number = DIVALENT,
+): Outcome<ConservedWater> {
   const single = 1 - Math.min(Math.max(passage, 0.002), 0.5);
-  const double = 1 - DIVALENT * (1 - single);
+  const double = 1 - divalent * (1 - single);
   const rejections = {
     Ca: double,
     Mg: double,

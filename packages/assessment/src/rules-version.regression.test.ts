@@ -25,8 +25,8 @@ it("the same visits are decided as this number of the rules decides them; when n
     mark: sha256Hex(canonicalJson(judged)).slice(0, 16),
   }).toMatchInlineSnapshot(`
     {
-      "mark": "c78c4d53c8115db7",
-      "rules": 1,
+      "mark": "4c99de8ae3f0ee7a",
+      "rules": 2,
     }
   `);
 });

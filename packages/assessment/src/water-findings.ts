@@ -6,12 +6,15 @@ import { amountOf, type PhaseReadings } from "./internal/amounts.ts";
 import { note, type Scene } from "./internal/scene.ts";
 import { cannotTell, judge } from "./judge.ts";
 import { rulesOf } from "./limits.ts";
+import { suitability } from "./suitability.ts";
 import { solidsAsRead } from "./water-figures.ts";
 
 /** Delivered water as left is judged only when it was read again. */
-export const waterAsLeft = ({ readings, phase, file }: Scene) =>
-  readings.deliveredTds
-    ? applianceLimits(readings, phase, file).filter((one) => one.verdict !== "cannotTell")
+export const waterAsLeft = (scene: Scene) =>
+  scene.readings.deliveredTds
+    ? [...applianceLimits(scene.readings, scene.phase, scene.file), ...suitability(scene)].filter(
+        (one) => one.verdict !== "cannotTell",
+      )
     : [];
 
 /** Delivered water against every limit and against the membrane; feed water that needs no RO. */
@@ -22,7 +25,13 @@ export function waterFindings(scene: Scene): Finding[] {
   const unjudged = limits.some((one) => one.id === "delivered")
     ? []
     : note("deliveredNoLimit", phase, delivered);
-  return [...limits, ...unjudged, ...overMembrane(scene), ...optional(readings, phase, file, context)];
+  return [
+    ...limits,
+    ...unjudged,
+    ...suitability(scene),
+    ...overMembrane(scene),
+    ...optional(readings, phase, file, context),
+  ];
 }
 
 /** Water from the tank is normally 1.4 to 1.8 times the permeate to waste: most filling happens against pressure. */

@@ -66,13 +66,17 @@ const withNothingRead = (visit: KeptInputs["visits"][number]): KeptVisit => ({
   ...visit,
 });
 
+/** What is judged for each appliance is told apart by it. */
+const nameOf = ({ id, phase, detail }: Assessment["findings"][number]): string =>
+  ["findings", id, phase, detail?.appliance].filter(Boolean).join(" ");
+
 /** The parts of a judgement that can be compared, by name. */
 function named(judged: Assessment, { visits, openPoints }: KeptInputs): ReadonlyMap<string, unknown> {
   const { findings, figures, life, tasks, toRead, ...rest } = judged;
   const whole = new Set(visits.filter((visit) => visit.readings).map((visit) => visit.id));
   return new Map<string, unknown>([
     ...Object.entries(rest),
-    ...findings.map((one) => [`findings ${one.id} ${one.phase}`, one] as const),
+    ...findings.map((one) => [nameOf(one), one] as const),
     ...Object.entries(figures).flatMap(([phase, ofPhase]) =>
       Object.entries(ofPhase).map(([name, one]) => [`figures ${phase} ${name}`, one] as const),
     ),

@@ -6,6 +6,12 @@ export interface FindingPhrases
   /** Titles by the finding's id. */
   readonly titles: Readonly<Record<string, string>>;
   deliveredOf(quantity: string): string;
+  /** A property against a published need of an appliance, and all its needs together. */
+  needOf(property: string, appliance: string): string;
+  needsOf(appliance: string): string;
+  /** Needs that are kept, by name. */
+  needsKept(names: string): string;
+  readonly needCompleted: string;
   /** What a pattern of readings points to. */
   readonly patterns: Readonly<Record<string, string>>;
   readonly references: Readonly<Record<string, string>>;

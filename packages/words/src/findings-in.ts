@@ -11,13 +11,20 @@ export const findingsIn =
   (finding, sign = ".") => {
     const [id, ofWhat] = finding.id.split(":");
     return {
-      title: ofWhat ? say.deliveredOf(say.quantity(ofWhat)) : (say.titles[id ?? ""] ?? finding.id),
+      title: titleOf(say, finding, id, ofWhat),
       verdict: say.verdicts[finding.verdict],
       reason: reasonOf(say, finding, sign),
       limit: limitText(say, finding, sign),
       source: finding.limit ? say.source(finding.limit.source) : "",
     };
   };
+
+function titleOf(say: FindingPhrases, finding: Finding, id: string | undefined, ofWhat: string | undefined) {
+  const appliance = String(finding.detail?.appliance ?? "");
+  if (id === "needs" || id === "needsOpen") return say.needsOf(appliance);
+  if (id === "need" && ofWhat) return say.needOf(say.quantity(ofWhat), appliance);
+  return ofWhat ? say.deliveredOf(say.quantity(ofWhat)) : (say.titles[id ?? ""] ?? finding.id);
+}
 
 function reasonOf(say: FindingPhrases, finding: Finding, sign: DecimalSign): string {
   const detail: Detail = finding.detail ?? {};
@@ -27,6 +34,8 @@ function reasonOf(say: FindingPhrases, finding: Finding, sign: DecimalSign): str
   if (detail.why === "noPort") return say.noGauge;
   if (typeof detail.doubtful === "string") return say.leftOut(namesIn(say, detail.doubtful));
   if (finding.id === "doubtful") return say.keptDoubtful(namesIn(say, detail.slots));
+  if (typeof detail.kept === "string") return say.needsKept(quantitiesIn(say, detail.kept));
+  if (detail.why === "completed") return say.needCompleted;
   if (detail.why === "conductivity") return say.atMost(short(Number(detail.atMost), sign));
   if (finding.missing?.length) return say.because(finding.missing);
   if (detail.why === "remineralised") return say.remineralised;
@@ -54,6 +63,9 @@ const namesIn = (say: FindingPhrases, slots: string | number | undefined): strin
       .split(" ")
       .map(say.missingName),
   );
+
+const quantitiesIn = (say: FindingPhrases, ids: string): string =>
+  say.listed(ids.split(" ").map(say.quantity));
 
 function usualReason(say: FindingPhrases, finding: Finding, sign: DecimalSign): string {
   const detail: Detail = finding.detail ?? {};

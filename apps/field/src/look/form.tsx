@@ -2,6 +2,7 @@ import type { KindId } from "@tapside/records";
 import type { ReactNode } from "react";
 import type { LiveBook } from "../store/open-book.ts";
 import { useBook } from "../store/use-book.ts";
+import { setupWords } from "../words/setup.ts";
 import { ChoiceField, type Choices } from "./fields/choice-field.tsx";
 import { DateField } from "./fields/date-field.tsx";
 import { SetField } from "./fields/set-field.tsx";
@@ -31,6 +32,8 @@ export type FieldSpec = SpecBase &
       }
     | { readonly kind: "choice"; readonly choices: Choices; readonly ask?: string }
     | { readonly kind: "flag" }
+    /** Yes, no, or not known yet. */
+    | { readonly kind: "yesNo"; readonly ask?: string }
     | { readonly kind: "set"; readonly choices: Choices }
   );
 
@@ -134,10 +137,22 @@ function Entry({ spec, value, decimalSign, firstUnit, store, keep, keepUnit }: E
           {spec.label}
         </button>
       );
+    case "yesNo":
+      return (
+        <ChoiceField
+          label={spec.label}
+          value={value === true ? "yes" : value === false ? "no" : ""}
+          choices={YES_NO}
+          ask={spec.ask}
+          onChange={(text) => keep(text === null ? null : text === "yes")}
+        />
+      );
     case "set":
       return <SetField {...shared} value={asSet(value)} choices={spec.choices} />;
   }
 }
+
+const YES_NO = Object.entries(setupWords.yesNo);
 
 const asText = (value: unknown) => (typeof value === "string" ? value : "");
 const asSet = (value: unknown): readonly string[] => (Array.isArray(value) ? (value as string[]) : []);

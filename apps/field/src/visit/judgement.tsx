@@ -50,7 +50,10 @@ export function Judgement({ open }: { open: OpenVisit }) {
         <span>{words.outside}</span>
       </div>
       {[...loud, ...shownQuiet].map((finding) => (
-        <FindingBand key={`${finding.phase}:${finding.id}`} finding={finding} />
+        <FindingBand
+          key={`${finding.phase}:${finding.id}:${finding.detail?.appliance ?? ""}`}
+          finding={finding}
+        />
       ))}
       {loud.some((finding) => finding.verdict === "outside") ? (
         <Band tint heavy press={{ to: `${open.base}/cause` }}>

@@ -42,7 +42,9 @@ export const waterPageWords = {
   missing: (names: string) => `not reported: ${names}`,
   hottest: "Hottest water in it (may stay blank)",
   steel: "Steel it is made of, if the manual says",
+  steelAsk: "Until it is chosen, chloride is told only where 304 and 316 agree.",
   copper: "Copper or brass in its water",
+  copperAsk: "Until it is chosen, low-mineral water cannot be told.",
   done: "Done",
   notAnswered: "No water has all these figures at once: check them.",
 } as const;

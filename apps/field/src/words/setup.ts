@@ -3,6 +3,7 @@ import type { Language } from "@tapside/words";
 /** Names of everything that can be set up. */
 export const setupWords = {
   choose: "Choose",
+  yesNo: { yes: "Yes", no: "No" },
   possible: (low: string, high: string, unit: string) =>
     `${[low, "to", high, unit].filter(Boolean).join(" ")} is possible here.`,
   scales: { NaCl: "NaCl", "442": "442", KCl: "KCl" },

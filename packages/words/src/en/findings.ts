@@ -52,6 +52,11 @@ export const finding = findingsIn({
   },
   because: (ids) => missing({ kind: "missing", missing: ids }).replace(/^cannot tell, /, ""),
   deliveredOf: (quantity) => `Delivered ${quantity}`,
+  needOf: (property, appliance) =>
+    `${property.charAt(0).toUpperCase()}${property.slice(1)}${appliance && ` for ${appliance}`}`,
+  needsOf: (appliance) => `Water for ${appliance || "the appliance"}`,
+  needsKept: (names) => `kept of the published needs: ${names}; guidance, the manual rules`,
+  needCompleted: "not measured: completed from the feed and what the membrane lets through; guidance",
   roOptional: (notMeasured) => `at 100 ppm or less the owner decides; not measured: ${notMeasured}`,
   nobodyAsked: "nobody asked yet",
   backInUse: "put back in use",

@@ -112,6 +112,15 @@ const QUANTITIES: Readonly<Record<string, string>> = {
   chlorine: "chlorine",
   silica: "silica",
   pH: "pH",
+  tds442: "dissolved solids",
+  calciumHardness: "calcium hardness",
+  calcium: "calcium",
+  sulfate: "sulfate",
+  sodium: "sodium",
+  freeCo2: "free CO₂",
+  conductivity25: "conductivity",
+  totalChlorine: "chlorine",
+  calciteIndexHot: "saturation when hot",
 };
 
 export const quantity = (id: string): string => QUANTITIES[id] ?? id;
@@ -131,6 +140,8 @@ const RULES: Readonly<Record<string, string>> = {
   "guard-band-U": "guard band: clear of the limit by the expanded uncertainty (k = 2)",
   "at-most-by-conductivity": "not measured; the water conducts too little to hold so much of it",
   "not-detected": "not detected at a step not above the limit",
+  "samples-95":
+    "completed from the feed and the passage: fewer than 1 in 20 of the possible waters answer otherwise",
 };
 
 export const rule = (id: string): string => RULES[id] ?? id;
@@ -165,6 +176,9 @@ const FIELDS: Readonly<Record<string, string>> = {
   "part.ratedLitres": "the carbon's rated litres",
   "part.meterAtFitting": "the meter reading when the carbon was new",
   "bypass.until": "the day the permission ends",
+  "appliance.hottestC": "the hottest water of the appliance",
+  "appliance.steelGrade": "the steel grade of the appliance",
+  "appliance.copperOrBrass": "the answer on copper or brass",
 };
 
 export const missingName = (id: string): string =>

@@ -53,6 +53,12 @@ export const finding = findingsIn({
   },
   because: (ids) => missing({ kind: "missing", missing: ids }).replace(/^no se puede saber, /, ""),
   deliveredOf: (quantity) => `Entregado: ${quantity}`,
+  needOf: (property, appliance) =>
+    `${property.charAt(0).toUpperCase()}${property.slice(1)}${appliance && ` para ${appliance}`}`,
+  needsOf: (appliance) => `Agua para ${appliance || "el aparato"}`,
+  needsKept: (names) => `se cumplen de lo publicado: ${names}; orientación, manda el manual`,
+  needCompleted:
+    "no medido: completado a partir de la entrada y de lo que deja pasar la membrana; orientación",
   roOptional: (notMeasured) => `con 100 ppm o menos decide el propietario; no medido: ${notMeasured}`,
   nobodyAsked: "aún no se preguntó a nadie",
   backInUse: "puesto de nuevo en uso",

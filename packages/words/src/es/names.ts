@@ -112,6 +112,15 @@ const QUANTITIES: Readonly<Record<string, string>> = {
   chlorine: "cloro",
   silica: "sílice",
   pH: "pH",
+  tds442: "sólidos disueltos",
+  calciumHardness: "dureza cálcica",
+  calcium: "calcio",
+  sulfate: "sulfato",
+  sodium: "sodio",
+  freeCo2: "CO₂ libre",
+  conductivity25: "conductividad",
+  totalChlorine: "cloro",
+  calciteIndexHot: "saturación en caliente",
 };
 
 export const quantity = (id: string): string => QUANTITIES[id] ?? id;
@@ -123,6 +132,14 @@ const SOURCES: Readonly<Record<string, string>> = {
   elementLabel: "etiqueta del elemento",
   carbonRating: "capacidad nominal del carbón",
   instrument: "exactitud registrada del medidor",
+  "Specialty Coffee Association of America, brewing-water standard":
+    "Specialty Coffee Association of America, norma de agua para café",
+  "ASPE Pipeline, materials for RO water (100 µS/cm: common practice)":
+    "ASPE Pipeline, materiales para agua de ósmosis (100 µS/cm: práctica común)",
+  "40 CFR 143.3 secondary level": "40 CFR 143.3, nivel secundario",
+  "plate heat-exchanger table (common practice)": "tabla de intercambiadores de placas (práctica común)",
+  "Food service water treatment, WC&P, 15 July 2000":
+    "Tratamiento de agua en cocinas, WC&P, 15 de julio de 2000",
 };
 
 export const source = (id: string): string => SOURCES[id] ?? id;
@@ -131,6 +148,8 @@ const RULES: Readonly<Record<string, string>> = {
   "guard-band-U": "banda de guarda: separado del límite por la incertidumbre expandida (k = 2)",
   "at-most-by-conductivity": "no medido; el agua conduce muy poco para contener tanto",
   "not-detected": "no detectado con un escalón que no supera el límite",
+  "samples-95":
+    "completado a partir de la entrada y el paso: menos de 1 de 20 aguas posibles responden otra cosa",
 };
 
 export const rule = (id: string): string => RULES[id] ?? id;
@@ -172,6 +191,9 @@ const FIELDS: Readonly<Record<string, string>> = {
   "part.ratedLitres": "los litros nominales del carbón",
   "part.meterAtFitting": "la lectura del medidor con el carbón nuevo",
   "bypass.until": "el día en que termina el permiso",
+  "appliance.hottestC": "el agua más caliente del aparato",
+  "appliance.steelGrade": "el grado de acero del aparato",
+  "appliance.copperOrBrass": "la respuesta sobre cobre o latón",
 };
 
 export const missingName = (id: string): string =>

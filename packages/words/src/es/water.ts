@@ -1,7 +1,7 @@
 import { type HeatedPhrases, heatedWater } from "../heated-water.ts";
 import { boundsText, conductivityText, readOrRange, waterUnit } from "../water-amounts.ts";
 import type { WaterWords } from "../water-words.ts";
-import { lowerFirst } from "./names.ts";
+import { lowerFirst, source } from "./names.ts";
 
 const NAMES: Readonly<Record<string, string>> = {
   Ca: "Calcio",
@@ -107,7 +107,7 @@ export const water: WaterWords = {
       ...(steps.length === 0 ? ["Sin saltos."] : []),
     ].join(" "),
   limit: (limit) =>
-    `${nameOf(limit.property)} ${boundsText(limit, BOUNDS)} (${[limit.appliance, limit.source].filter(Boolean).join("; ")})`,
+    `${nameOf(limit.property)} ${boundsText(limit, BOUNDS)} (${[limit.appliance, limit.source && source(limit.source)].filter(Boolean).join("; ")})`,
   answer: (answer) =>
     ({
       within: "dentro",

@@ -44,8 +44,9 @@ export const applianceSpecs = (models: readonly (readonly [string, string])[]): 
       ["304", "304"],
       ["316", "316"],
     ],
+    ask: waterPageWords.steelAsk,
   },
-  { kind: "flag", field: "copperOrBrass", label: waterPageWords.copper },
+  { kind: "yesNo", field: "copperOrBrass", label: waterPageWords.copper, ask: waterPageWords.copperAsk },
 ];
 
 export const modelSpecs: readonly FieldSpec[] = [
