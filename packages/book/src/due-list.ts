@@ -35,12 +35,13 @@ export function dueList(book: Book, today: string): readonly DueRow[] {
   return [...book.unit.keys()]
     .flatMap((id) => {
       const file = unitFile(book, id);
-      return file ? [rowOf(file, today, loans.get(id))] : [];
+      return file ? [dueRow(file, today, loans.get(id))] : [];
     })
     .sort(byUrgency);
 }
 
-function rowOf(file: UnitFile, today: string, loan: string | undefined): DueRow {
+/** One unit's row; `loan` is the day it should be back from a loan. */
+export function dueRow(file: UnitFile, today: string, loan: string | undefined): DueRow {
   const reasons = [...visitReasons(file, today), ...loanReason(loan), ...partReasons(file, today)];
   const sorted = [...reasons, ...pointReasons(file)].sort((a, b) => compare(dayOf(a), dayOf(b)));
   return { unit: file.unit.id, file, reasons: sorted, overdue: (sorted[0]?.on ?? "9999") <= today };
@@ -51,7 +52,8 @@ const titleOf = ({ file }: DueRow): string => `${file.site.name} ${file.unit.nam
 const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 const rank = (row: DueRow): string =>
   row.reasons[0]?.why === "visitOpen" ? "0" : (row.reasons[0] && dayOf(row.reasons[0])) || "9999";
-const byUrgency = (a: DueRow, b: DueRow): number =>
+/** The most urgent first; a name and then an id decide between equals. */
+export const byUrgency = (a: DueRow, b: DueRow): number =>
   compare(rank(a), rank(b)) || compare(titleOf(a), titleOf(b)) || compare(a.unit, b.unit);
 
 function visitReasons(file: UnitFile, today: string): DueReason[] {
@@ -69,7 +71,7 @@ const loanReason = (until: string | undefined): DueReason[] =>
   until ? [{ why: "loanEnds", on: until }] : [];
 
 /** Units on loan now, with the day they should be back. */
-function loansOf(book: Book): ReadonlyMap<string, string> {
+export function loansOf(book: Book): ReadonlyMap<string, string> {
   const newest = new Map<string, Kept<Kinds["move"]>>();
   for (const move of book.move.values()) {
     const before = newest.get(move.unit ?? "");

@@ -17,7 +17,7 @@ export function unitFile(book: Book, unitId: string): UnitFile | undefined {
     appliances: appliancesAt(book, point.id),
     parts: [...children(book.part, "unit", unitId)].sort(byPlace),
     instruments: book.instrument,
-    visits: [...children(book.visit, "unit", unitId)].sort(byStart),
+    visits: oldestFirst(children(book.visit, "unit", unitId)),
     openPoints: children(book.openPoint, "unit", unitId).filter((point) => !isSettled(point)),
     settledPoints: children(book.openPoint, "unit", unitId).filter(isSettled),
     analyses: [...children(book.waterAnalysis, "site", site.id)].sort((a, b) =>
@@ -92,8 +92,12 @@ const byPlace = (a: Kept<Kinds["part"]>, b: Kept<Kinds["part"]>): number =>
   compare(a.fittedOn ?? "", b.fittedOn ?? "") ||
   compare(a.id, b.id);
 
-const byStart = (a: { startedAt?: string; id: string }, b: { startedAt?: string; id: string }): number =>
-  compare(instant(a.startedAt), instant(b.startedAt)) || compare(a.id, b.id);
+/** By start, then by id; each start is read once. */
+const oldestFirst = <T extends { readonly startedAt?: string; readonly id: string }>(visits: readonly T[]) =>
+  visits
+    .map((visit) => ({ visit, start: instant(visit.startedAt) }))
+    .sort((a, b) => compare(a.start, b.start) || compare(a.visit.id, b.visit.id))
+    .map(({ visit }) => visit);
 
 /** Offsets differ between devices, so starts compare as instants and not as text. */
 function instant(iso: string | undefined): number {

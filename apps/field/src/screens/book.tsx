@@ -1,15 +1,17 @@
 import { carryList, plannedFor, unitsFound, whereIs } from "@tapside/book";
-import { useDeferredValue, useMemo, useState } from "react";
+import { useDeferredValue, useEffect, useMemo, useState } from "react";
 import { useLocation } from "wouter";
 import { Band } from "../look/band.tsx";
 import { todayIso } from "../look/fields/date-field.tsx";
 import { GrowingList } from "../look/growing-list.tsx";
 import { Screen } from "../look/screen.tsx";
 import { useBook } from "../store/use-book.ts";
+import { whenIdle } from "../when-idle.ts";
 import { bookWords as words } from "../words/book.ts";
 import { officeWords } from "../words/office.ts";
 import { setupWords } from "../words/setup.ts";
 import { day, weekdayOf } from "./day.ts";
+import type { UnitLine } from "./unit-line.ts";
 import { useUnitLines } from "./use-unit-lines.ts";
 
 interface BookScreenProps {
@@ -30,6 +32,7 @@ export function BookScreen({ onDemo, isDemo }: BookScreenProps) {
     void live.write("site", id, { name: words.newSite });
     navigate(`/site/${id}`);
   };
+  useEffect(() => readAhead(lines), [lines]);
   const bare = useSitesWithoutUnit();
   const first = found[0];
   const empty = lines.length === 0 && bare.length === 0;
@@ -110,6 +113,19 @@ export function BookScreen({ onDemo, isDemo }: BookScreenProps) {
       )}
     </Screen>
   );
+}
+
+const READ_AHEAD = 25;
+
+/** The texts the search looks into are made while the list is looked at, a few at a time, before the first letter is typed. */
+function readAhead(lines: readonly UnitLine[], from = 0): () => void {
+  let stop = () => {};
+  if (from < lines.length)
+    stop = whenIdle(() => {
+      for (const line of lines.slice(from, from + READ_AHEAD)) line.text;
+      stop = readAhead(lines, from + READ_AHEAD);
+    });
+  return () => stop();
 }
 
 function useSitesWithoutUnit() {

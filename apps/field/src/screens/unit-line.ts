@@ -1,4 +1,4 @@
-import { type DueRow, dueList, ownersOf, searchText } from "@tapside/book";
+import { type DueRow, keptDueList, ownersOf, searchText } from "@tapside/book";
 import type { Book, UnitFile } from "@tapside/records";
 import { en } from "@tapside/words";
 import { bookWords as words } from "../words/book.ts";
@@ -16,25 +16,57 @@ export interface UnitLine {
   readonly row: DueRow;
 }
 
-/** All units of the book, the most urgent first. `today` is an ISO date. */
-export const unitLines = (book: Book, today: string): readonly UnitLine[] => {
-  const owners = ownersBySite(book);
-  return dueList(book, today).map((row) => lineOf(row, owners.get(row.file.site.id) ?? [], today));
-};
+interface Last {
+  readonly rows: readonly DueRow[];
+  readonly ownership: Book["ownership"];
+  readonly lines: readonly UnitLine[];
+}
+
+/** All units of the book, the most urgent first; lines that still hold are the same objects. `today` is an ISO date. */
+export function keptUnitLines(): (book: Book, today: string) => readonly UnitLine[] {
+  const rowsOf = keptDueList();
+  const kept = new WeakMap<DueRow, { readonly owners: string; readonly line: UnitLine }>();
+  let last: Last | undefined;
+  return (book, today) => {
+    const rows = rowsOf(book, today);
+    if (last?.rows === rows && last.ownership === book.ownership) return last.lines;
+    const owners = ownersBySite(book);
+    const lines = rows.map((row) => {
+      const names = owners.get(row.file.site.id) ?? [];
+      const mark = names.join("\n");
+      const old = kept.get(row);
+      if (old?.owners === mark) return old.line;
+      const line = lineOf(row, names, today);
+      kept.set(row, { owners: mark, line });
+      return line;
+    });
+    last = { rows, ownership: book.ownership, lines };
+    return lines;
+  };
+}
 
 function ownersBySite(book: Book): ReadonlyMap<string, readonly string[]> {
   const sites = new Set([...book.ownership.values()].map((one) => one.site ?? ""));
   return new Map([...sites].map((site) => [site, ownersOf(book, site).map((span) => span.owner)]));
 }
 
+/** Words are found when they are first asked for: of a long list only what is looked at is ever written out. */
 function lineOf(row: DueRow, owners: readonly string[], today: string): UnitLine {
   const { file } = row;
+  let said: string | undefined;
+  let text: string | undefined;
   return {
     id: row.unit,
     title: titleOf(file),
-    line: sayLine(row, today),
+    get line() {
+      said ??= sayLine(row, today);
+      return said;
+    },
     fixed: row.reasons[0]?.why === "bypassEnds" || row.reasons[0]?.why === "loanEnds",
-    text: searchText(file, owners),
+    get text() {
+      text ??= searchText(file, owners);
+      return text;
+    },
     row,
   };
 }
