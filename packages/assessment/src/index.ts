@@ -1,4 +1,4 @@
-export { applianceMake, waterLimitsOf } from "./appliance-water.ts";
+export { applianceMake, possibleMakes, waterLimitsOf } from "./appliance-water.ts";
 export { assess } from "./assess.ts";
 export * from "./assessment.ts";
 export { atMostByConductivity } from "./at-most-by-conductivity.ts";

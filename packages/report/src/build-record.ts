@@ -10,6 +10,7 @@ import { leftBehind } from "./left-behind.ts";
 import { lifeFigure } from "./life-figure.ts";
 import { readingRows } from "./reading-rows.ts";
 import { rounded } from "./rounded.ts";
+import { suitsAppliances } from "./suits-appliances.ts";
 import { visitParticulars } from "./visit-particulars.ts";
 import { visitSummary } from "./visit-summary.ts";
 import { waterHere } from "./water-here.ts";
@@ -122,6 +123,7 @@ function standsOn(visit: KeptVisit, request: RecordRequest): Block[] {
   return [
     { kind: "newPage" },
     ...waterHere(assessment.water?.kind === "known" ? assessment.water.value : undefined, file, words),
+    ...suitsAppliances(assessment, words),
     ...waterHistoryFigure(file, visit, words, timeZone),
     ...howSure(file, visit, assessment, words, { timeZone, issuedAt }),
   ];

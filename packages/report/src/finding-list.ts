@@ -19,8 +19,11 @@ export function findingList(assessment: Assessment, words: Messages): Block[] {
   ];
 }
 
+/** Needs nobody could tell stand beside the water; here they would only repeat what was not read. */
 const isWorthSaying = (one: Finding): boolean =>
-  one.verdict !== "within" && (one.verdict !== "information" || one.consequence > 10);
+  one.id !== "needsOpen" &&
+  one.verdict !== "within" &&
+  (one.verdict !== "information" || one.consequence > 10);
 
 /** What an owner is told about certainty: three words, never odds. */
 function howSure(finding: Finding, { record: { says } }: Messages): string {

@@ -13,6 +13,8 @@ export interface WaterWords {
   readonly curve: string;
   readonly modelSpread: string;
   readonly guidance: string;
+  /** Over what delivered water is to the appliances. */
+  readonly suits: string;
   readonly unknown: string;
   /** Name of a constituent or reading. */
   name(id: string): string;

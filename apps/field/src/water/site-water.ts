@@ -1,4 +1,10 @@
-import { applianceMake, feedHistory, feedWaterReadings, waterLimitsOf } from "@tapside/assessment";
+import {
+  applianceMake,
+  feedHistory,
+  feedWaterReadings,
+  possibleMakes,
+  waterLimitsOf,
+} from "@tapside/assessment";
 import { type Book, type KeptVisit, type UnitFile, unitFile } from "@tapside/records";
 import type { FieldReadings, HistoryPoint, WaterLimit } from "@tapside/water";
 
@@ -8,6 +14,12 @@ export interface SiteWater {
   readonly readings: FieldReadings;
   readonly limits: readonly WaterLimit[];
   readonly appliances: readonly { readonly name: string; readonly temperatureC: number }[];
+  /** Appliances of which the record does not say what would be needed to tell all. */
+  readonly unsaid: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly blank: readonly string[];
+  }[];
   /** Share of the feed's dissolved solids found in the product, when both were read. */
   readonly passage?: number;
   /** Chlorine after carbon, mg/L; 0 where the test showed nothing. */
@@ -46,6 +58,9 @@ export function siteWater(book: Book, site: string): SiteWater {
       const { name, hottestC } = applianceMake(one);
       return { name, temperatureC: hottestC };
     }),
+    unsaid: appliances
+      .map((one) => ({ id: one.id, name: one.name ?? "", blank: possibleMakes(one).blank }))
+      .filter(({ blank }) => blank.length > 0),
     ...(newest && fromVisit(newest.visit)),
     remineraliser: files.some((file) => file.unit.remineraliser === true),
     history: feedHistory(

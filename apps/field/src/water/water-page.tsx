@@ -52,6 +52,12 @@ export function WaterPage({ id }: { id: string }) {
           <Band tint>
             <strong>{words.suits}</strong>
           </Band>
+          {site.unsaid.map((one) => (
+            <Band key={one.id} press={{ to: `/appliance/${one.id}` }}>
+              <span className="name">{one.name}</span>
+              <p className="note">{en.missing({ kind: "missing", missing: one.blank })}</p>
+            </Band>
+          ))}
           <Blend samples={told.samples} site={site} />
           <NamedIndices samples={told.samples} />
         </>

@@ -78,6 +78,7 @@ export const water: WaterWords = {
   curve: "Saturation of lime against temperature",
   modelSpread:
     "Databases differ by 0.1 in saturation. A kettle that loses CO₂ lays down up to 1.7 times as much.",
+  suits: "Does it suit the appliances?",
   guidance: "Guidance only: the appliance's label and manual rule.",
   unknown: "Read dissolved solids or hardness, or add an analysis: then the water can be told.",
   name: nameOf,

@@ -86,6 +86,7 @@ export const water: WaterWords = {
   curve: "Saturación de cal según la temperatura",
   modelSpread:
     "Las bases de datos difieren en 0.1 de saturación. Un hervidor que pierde CO₂ deposita hasta 1.7 veces más.",
+  suits: "¿Conviene a los aparatos?",
   guidance: "Solo orientación: mandan la etiqueta y el manual del aparato.",
   unknown: "Lea sólidos disueltos o dureza, o agregue un análisis: entonces se puede describir el agua.",
   name: nameOf,
