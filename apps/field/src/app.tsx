@@ -74,6 +74,7 @@ export function App() {
               <BookScreen onDemo={turnToDemo} isDemo={name === DEMO} />
             </Route>
             <Route path="/site/:id/water" component={WaterRoutes} />
+            <Route path="/site/:id/water/in" component={WaterRoutes} />
             <Route path="/analysis/:id" component={WaterRoutes} />
             <Route path="/site/:id">{({ id }) => <SiteScreen id={id} key={id} />}</Route>
             <Route path="/unit/:id/try">{({ id }) => <TryScreen id={id} key={id} />}</Route>

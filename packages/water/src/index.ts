@@ -74,6 +74,13 @@ export {
 } from "./published-limits.ts";
 export { quantile } from "./quantile.ts";
 export { type Remineralised, remineralise } from "./remineralise.ts";
+export {
+  plainLine,
+  type RefusedReportRow,
+  type ReportInTable,
+  type ReportTable,
+  reportsOfTable,
+} from "./report-table.ts";
 export { type ReportedId, reportedAmount, reportedId } from "./reported-amount.ts";
 export {
   type ReportedWater,

@@ -1,106 +1,23 @@
-import { known, mapOutcome, missing, type Outcome, refused } from "@tapside/quantities";
+import { known, mapOutcome, type Outcome, refused } from "@tapside/quantities";
 import {
   CONSTITUENTS,
   completeWater,
   LABORATORY_UNCERTAINTY,
   quantile,
   type ReportedWater,
-  type ReportLine,
+  type ReportInTable,
   type ReportQuality,
   readingsOfReport,
   readReport,
-  reportedId,
   reportQuality,
+  reportsOfTable,
   seededUniform,
 } from "@tapside/water";
 import type { CliIo, CommandVerb } from "../command-verb.ts";
 import { options } from "../command-verb.ts";
-import { readTable, type Table, writeTable } from "../csv.ts";
+import { readTable, writeTable } from "../csv.ts";
 import { sentence } from "../sentence.ts";
-import { type Cells, cell, shown } from "./water-input.ts";
-
-/** One bottle or one yearly report: where it comes from and its lines. */
-interface Report {
-  readonly bottle: string;
-  readonly place: string;
-  readonly row: number;
-  readonly lines: Outcome<readonly ReportLine[]>;
-}
-
-const HEADS = {
-  name: ["quantity", "parameter", "analyte", "substance", "constituent", "name"],
-  mean: ["mean", "average", "value", "result", "typical"],
-  low: ["low", "min", "minimum", "lowest", "from"],
-  high: ["high", "max", "maximum", "highest", "to"],
-  unit: ["unit", "units"],
-  bottle: ["bottle", "bottle_code", "sample", "sample_id", "code", "id"],
-  place: ["place", "sampling_place", "location", "sampling_point", "site"],
-} as const;
-
-const headOf = (columns: readonly string[], head: keyof typeof HEADS) =>
-  columns.find((column) => (HEADS[head] as readonly string[]).includes(column.trim().toLowerCase()));
-
-/** Long tables have a line a figure; wide ones a column a figure with its unit in the name (`Ca_mg`, `EC25_uScm`). */
-function reportsOf({ columns, rows }: Table): readonly Report[] {
-  const at = Object.fromEntries(
-    Object.keys(HEADS).map((head) => [head, headOf(columns, head as keyof typeof HEADS)]),
-  ) as Record<keyof typeof HEADS, string | undefined>;
-  const get = (row: Cells, head: keyof typeof HEADS) => row[at[head] ?? ""] ?? "";
-  if (at.name === undefined)
-    return rows.map((row, i) => ({
-      bottle: get(row, "bottle"),
-      place: get(row, "place"),
-      row: i + 2,
-      lines: wideLines(columns, row),
-    }));
-  const groups = new Map<string, Report & { own: Outcome<ReportLine>[] }>();
-  rows.forEach((row, i) => {
-    const [bottle, place] = [get(row, "bottle"), get(row, "place")];
-    const key = JSON.stringify([bottle, place]);
-    const group = groups.get(key) ?? { bottle, place, row: i + 2, lines: known([]), own: [] };
-    group.own.push(longLine(row, at));
-    groups.set(key, group);
-  });
-  return [...groups.values()].map(({ own, ...group }) => ({ ...group, lines: together(own) }));
-}
-
-function together(lines: readonly Outcome<ReportLine>[]): Outcome<readonly ReportLine[]> {
-  const bad = lines.find((line) => line.kind === "refused");
-  if (bad?.kind === "refused") return bad;
-  return known(lines.flatMap((line) => (line.kind === "known" ? [line.value] : [])));
-}
-
-function longLine(row: Cells, at: Record<string, string | undefined>): Outcome<ReportLine> {
-  const line: Record<string, string | number> = { name: row[at.name!] ?? "", unit: row[at.unit ?? ""] ?? "" };
-  for (const head of ["mean", "low", "high"]) {
-    const text = (row[at[head] ?? ""] ?? "").trim();
-    if (text === "" || /^(-|–|nd|n\/d|not detected)$/i.test(text)) continue;
-    const value = Number(text.replace(/^</, "").replace(",", "."));
-    if (!Number.isFinite(value)) return refused("not-a-number", { name: String(line.name), text });
-    line[head] = /^</.test(text) ? value / 2 : value;
-  }
-  return known(line as unknown as ReportLine);
-}
-
-const COLUMN_UNITS: readonly (readonly [RegExp, string])[] = [
-  [/_CaCO3_mg$/i, "mg/L as CaCO3"],
-  [/_mg$/i, "mg/L"],
-  [/_uScm$/i, "µS/cm"],
-  [/_C$/i, "°C"],
-];
-
-function wideLines(columns: readonly string[], row: Cells): Outcome<readonly ReportLine[]> {
-  const lines: Outcome<ReportLine>[] = columns
-    .filter((column) => reportedId(column) !== undefined)
-    .map((column) => {
-      const value = cell(row, column);
-      if (value === undefined) return missing(column);
-      if (!Number.isFinite(value)) return refused("not-a-number", { name: column, text: row[column] ?? "" });
-      const unit = COLUMN_UNITS.find(([pattern]) => pattern.test(column))?.[1] ?? "";
-      return known({ name: column, unit, mean: value });
-    });
-  return together(lines);
-}
+import { shown } from "./water-input.ts";
 
 const COLUMNS = [
   "bottle",
@@ -152,16 +69,21 @@ function completed(report: ReportedWater): Outcome<Record<string, string | numbe
   });
 }
 
-const judged = (report: Report): Outcome<Record<string, string | number>> =>
-  mapOutcome(report.lines, (lines) =>
-    mapOutcome(readReport(lines), (water) =>
-      mapOutcome(reportQuality(water), (quality) =>
-        mapOutcome(completed(water), (cells) =>
-          known({ bottle: report.bottle, place: report.place, ...qualityCells(quality), ...cells }),
-        ),
-      ),
+const judged = ({ bottle, place, lines }: ReportInTable): Outcome<Record<string, string | number>> =>
+  mapOutcome(readReport(lines), (water) =>
+    mapOutcome(reportQuality(water), (quality) =>
+      mapOutcome(completed(water), (cells) => known({ bottle, place, ...qualityCells(quality), ...cells })),
     ),
   );
+
+/** Rows of other things than water's own figures, and empty ones, leave the rest as it is. */
+const BESIDE: ReadonlySet<string> = new Set(["report-quantity-unknown", "report-figure-missing"]);
+
+/** A report with a figure that cannot be is not judged by the rest of it. */
+const whole = (report: ReportInTable): Outcome<Record<string, string | number>> => {
+  const bad = report.refused.find(({ code }) => !BESIDE.has(code));
+  return bad ? refused(bad.code, bad.detail) : judged(report);
+};
 
 /** A laboratory's analysis or a utility's yearly report judged, and completed where it is silent. */
 export const waterAnalysisVerb: CommandVerb = {
@@ -179,7 +101,7 @@ function runAnalysis(args: readonly string[], io: CliIo): number {
   if (!input) return complain(io, "Name a table: tapside water analysis IN.csv -o OUT.csv");
   const table = readTable(io.readText(input));
   if (table.kind !== "known") return complain(io, `${input}: ${sentence(table)}`);
-  const done = reportsOf(table.value).map((report) => ({ report, outcome: judged(report) }));
+  const done = reportsOfTable(table.value).map((report) => ({ report, outcome: whole(report) }));
   const rows = done.flatMap(({ outcome }) => (outcome.kind === "known" ? [outcome.value] : []));
   const text = writeTable(COLUMNS, rows);
   if (named["-o"]) io.writeText(named["-o"], text);
@@ -188,6 +110,9 @@ function runAnalysis(args: readonly string[], io: CliIo): number {
   const bad = done.flatMap(({ report, outcome }) =>
     outcome.kind === "known" ? [] : [`${report.bottle || `row ${report.row}`} refused: ${sentence(outcome)}`],
   );
+  const beside = done.flatMap(({ report }) => report.refused.filter(({ code }) => BESIDE.has(code)));
+  for (const one of beside)
+    io.complain(`row ${one.row} not read: ${sentence(refused(one.code, one.detail))}`);
   for (const line of bad) io.complain(line);
   return bad.length > 0 || rows.length === 0 ? 1 : 0;
 }

@@ -65,6 +65,7 @@ export function WaterPage({ id }: { id: string }) {
       <Band tint>
         <strong>{words.analyses}</strong>
       </Band>
+      <Band press={{ to: `/site/${id}/water/in` }}>{words.fileIn}</Band>
       {analyses.map((one) => (
         <Band key={one.id} press={{ to: `/analysis/${one.id}` }}>
           <span className="row">

@@ -5,6 +5,17 @@ export const waterPageWords = {
   site: "Site",
   addAnalysis: "Add an analysis",
   analysisHint: "bottle or report",
+  fileIn: "Report from a file",
+  fileHint:
+    "A table (CSV) of a laboratory or utility: a line a figure with quantity, value or mean, low, high and unit. Bottle, place and date may have columns. Nothing is kept before you have looked at it.",
+  otherFile: "Another file",
+  filePreview: (reports: number, refusedRows: number) =>
+    `${reports} ${reports === 1 ? "report" : "reports"} to take in${refusedRows > 0 ? `, ${refusedRows} ${refusedRows === 1 ? "row" : "rows"} refused` : ""}.`,
+  fileTaken: (n: number) => `Taken in: ${n} ${n === 1 ? "report" : "reports"}. Undo takes all of it back.`,
+  lineOf: (mean: string, low: string, high: string, unit: string) => {
+    const range = low || high ? `${low}–${high}` : "";
+    return `${mean}${mean && range ? ` (${range})` : range} ${unit}`.trim();
+  },
   analyses: "Analyses and yearly reports",
   laboratory: "Laboratory, one bottle",
   utility: "Utility, yearly report",

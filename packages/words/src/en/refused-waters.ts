@@ -29,6 +29,10 @@ export const refusedWaters: Readonly<Record<string, Said>> = {
   "appliance-use-unknown": ({ use }) => `"${use}" is no use known here: coffee, steam, hot or cold.`,
   "approach-out-of-range": ({ approach }) =>
     `The approach to saturation, ${approach}, must lie between 0 and 1.`,
+  "report-quantity-unknown": ({ quantity }) => `"${quantity}" is nothing known of a water here.`,
+  "report-figure-twice": ({ quantity }) => `${quantity} stands twice in the same report.`,
+  "report-figure-missing": ({ quantity }) => `${quantity} has no figure.`,
+  "report-nothing-known": "The table holds no figure of a water known here.",
   "report-unit-unknown": ({ quantity, unit }) => `${quantity}: "${unit}" is no unit known for it.`,
   "report-figure-below-zero": ({ quantity }) => `${quantity} is below zero in the report.`,
   "report-range-reversed": ({ quantity }) => `${quantity}: the range begins above its end.`,

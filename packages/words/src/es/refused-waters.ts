@@ -29,6 +29,10 @@ export const refusedWaters: Readonly<Record<string, Said>> = {
   "appliance-use-unknown": ({ use }) => `"${use}" no es un uso conocido aquí: coffee, steam, hot o cold.`,
   "approach-out-of-range": ({ approach }) =>
     `El acercamiento a la saturación, ${approach}, debe estar entre 0 y 1.`,
+  "report-quantity-unknown": ({ quantity }) => `"${quantity}" no es nada conocido de un agua aquí.`,
+  "report-figure-twice": ({ quantity }) => `${quantity} está dos veces en el mismo informe.`,
+  "report-figure-missing": ({ quantity }) => `${quantity} no tiene cifra.`,
+  "report-nothing-known": "La tabla no tiene ninguna cifra de agua conocida aquí.",
   "report-unit-unknown": ({ quantity, unit }) => `${quantity}: "${unit}" no es una unidad conocida para eso.`,
   "report-figure-below-zero": ({ quantity }) => `${quantity} es menor que cero en el informe.`,
   "report-range-reversed": ({ quantity }) => `${quantity}: el intervalo empieza por encima de su final.`,
