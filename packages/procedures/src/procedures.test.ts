@@ -39,3 +39,18 @@ it("what has no procedure says so", () => {
   expect(procedureOf("findBackflow")).toEqual([]);
   expect(procedureOf("replace:uvLamp")).toEqual([]);
 });
+
+it("where hands can come to harm or do harm the caution stands at the step (trade practice, no source)", () => {
+  const at = (task: string, id: string) => procedureOf(task).find((one) => one.id === id)?.cautions;
+  expect(at("sanitise", "dose")).toContain("workingAlone");
+  expect(at("replace:tank", "tankOut")).toContain("workingAlone");
+  expect(at("sanitise", "fillDosed")).toContain("backflowLicensed");
+  expect(at("remove", "capLines")).toContain("backflowLicensed");
+  expect(at("replace:element", "slowOn")).toContain("reducingValve");
+  for (const [task, last] of [
+    ["sanitise", "release"],
+    ["restart", "iceOut"],
+    ["rinsePreservative", "firstTank"],
+  ] as const)
+    expect(at(task, last)).toContain("productUse");
+});

@@ -22,10 +22,10 @@ const step = (
 
 const hold = step("hold", ["appliancesHeld", "hotSurfaces"]);
 const toZero = step("toZero", ["pressureToZero", "wetElectricity"]);
-const slowOn = step("slowOn", ["slowOn", "wetFloor"]);
+const slowOn = step("slowOn", ["slowOn", "reducingValve", "wetFloor"]);
 const drainTank = step("drainTank", ["tankEnergy"], { wait: { what: "tankDraining", minutes: 20 } });
 const discard = step("discard", ["discardFirstWater"]);
-const release = step("release");
+const release = step("release", ["productUse"]);
 const swapCartridge = step("swapCartridge", ["wetFloor", "hygiene"], { asks: "lot" });
 
 /** Every procedure by the task it belongs to, in the order of hands. A task without one has only its cautions. */
@@ -34,8 +34,8 @@ const PROCEDURES: Readonly<Record<string, readonly ProcedureStep[]>> = {
     hold,
     toZero,
     step("partsOut", ["bleachNotThroughElement"]),
-    step("dose", ["bleachNeverMixed", "unscentedOnly", "ventilate"], { asks: "dose" }),
-    step("fillDosed", ["noUse"]),
+    step("dose", ["bleachNeverMixed", "unscentedOnly", "ventilate", "workingAlone"], { asks: "dose" }),
+    step("fillDosed", ["noUse", "backflowLicensed"]),
     step("stripThere", [], { asks: "strip" }),
     step("contact", ["noUse"], { wait: { what: "contact", minutes: 30 }, asks: "minutes" }),
     step("rinse", ["rinseToZero"], { wait: { what: "rinse", minutes: 10 }, asks: "litres" }),
@@ -68,7 +68,7 @@ const PROCEDURES: Readonly<Record<string, readonly ProcedureStep[]>> = {
     hold,
     toZero,
     drainTank,
-    step("tankOut", ["tankHeavy"]),
+    step("tankOut", ["tankHeavy", "workingAlone"]),
     step("airBeforeWater", ["handPumpOnly", "tankEnergy"]),
     step("tankIn", ["hygiene"], { asks: "lot" }),
     slowOn,
@@ -86,14 +86,14 @@ const PROCEDURES: Readonly<Record<string, readonly ProcedureStep[]>> = {
     step("carbonToDrain", [], { wait: { what: "carbonRinse", minutes: 5 }, asks: "litres" }),
     step("lineBack"),
     step("elementToWaste", ["discardFirstWater"], { wait: { what: "toWaste", minutes: 30 } }),
-    step("firstTank", ["discardFirstWater"], { wait: { what: "filling", minutes: 120 } }),
+    step("firstTank", ["discardFirstWater", "productUse"], { wait: { what: "filling", minutes: 120 } }),
   ],
   restart: [
     hold,
     step("flushLine", ["stagnantWater"], { wait: { what: "flush", minutes: 5 } }),
     step("drainOld", ["stagnantWater", "tankEnergy"], { wait: { what: "tankDraining", minutes: 20 } }),
     step("lookInside", ["pressureToZero", "hygiene"]),
-    step("iceOut", ["discardFirstWater"]),
+    step("iceOut", ["discardFirstWater", "productUse"]),
   ],
   shutDown: [
     hold,
@@ -107,8 +107,8 @@ const PROCEDURES: Readonly<Record<string, readonly ProcedureStep[]>> = {
     hold,
     toZero,
     step("drainTank", ["tankEnergy", "tankHeavy"], { wait: { what: "tankDraining", minutes: 20 } }),
-    step("takeOff", ["wetFloor", "tankHeavy"]),
-    step("capLines", ["deadLegs"]),
+    step("takeOff", ["wetFloor", "tankHeavy", "workingAlone"]),
+    step("capLines", ["deadLegs", "backflowLicensed"]),
     step("disposeOld", ["disposal"]),
     step("stickerOff"),
   ],

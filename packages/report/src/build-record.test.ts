@@ -26,6 +26,21 @@ describe("a service record", () => {
     expect(text).toContain("Does not test for");
   });
 
+  it.each(DEMO_UNITS)(
+    "of unit %i says who must not drink it and whose work is another's (trade practice, no source)",
+    (n) => {
+      const text = wordsOf(demoRecord(n));
+      for (const said of [
+        /not for dialysis/i,
+        /infant formula/,
+        /humidifiers/,
+        /backflow.*licensed/,
+        /licensed plumber.*reducing valve/,
+      ])
+        expect(text).toMatch(said);
+    },
+  );
+
   it("no longer has its mark when a single character is another", () => {
     const { json, mark } = freeze(demoRecord(1));
     for (let i = 0; i < json.length; i += Math.ceil(json.length / 50)) {

@@ -149,6 +149,9 @@ function atTheUnit(visit: KeptVisit, words: Messages): string {
   return words.record.atTheUnit(temperature?.value != null ? `${temperature.raw} ${temperature.unit}` : "");
 }
 
+/** What an owner has to know whatever was found. */
+const OWNERS_CAUTIONS = ["productUse", "backflowLicensed", "reducingValve"];
+
 function people(visit: KeptVisit, words: Messages): Block[] {
   const signature = visit.answers.signature;
   const { record } = words;
@@ -160,6 +163,7 @@ function people(visit: KeptVisit, words: Messages): Block[] {
         : record.says.nobodyPresent;
   return [
     { kind: "paragraph", text: words.doesNotTestFor },
+    { kind: "paragraph", quiet: true, text: OWNERS_CAUTIONS.map(words.caution).join(" ") },
     { kind: "paragraph", text: record.technician(visit.technician ?? record.says.technicianNotNamed) },
     { kind: "signature", text: said, ...(signature?.path && { path: signature.path }) },
   ];

@@ -1,3 +1,4 @@
+import { en } from "@tapside/words";
 import { useState } from "react";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
@@ -8,6 +9,9 @@ import { TextEntry } from "./text-entry.tsx";
 import type { OpenVisit } from "./use-visit.ts";
 import { VisitTicks } from "./visit-ticks.tsx";
 import { visitWords } from "./words.ts";
+
+/** What whoever takes the unit over must know. */
+const HAND_OVER = ["productUse", "backflowLicensed", "reducingValve"];
 
 type Decision = "accepted" | "withReserve" | "refused";
 
@@ -45,6 +49,14 @@ export function Acceptance({ open }: { open: OpenVisit }) {
     >
       <Band tint>
         <p>{words.baseline}</p>
+      </Band>
+      <Band tint heavy>
+        <strong>{visitWords.cautions}</strong>
+        <ul className="cautions">
+          {HAND_OVER.map((id) => (
+            <li key={id}>{en.caution(id)}</li>
+          ))}
+        </ul>
       </Band>
       <TextEntry label={visitWords.person} value={name} onChange={setName} />
       <TextEntry label={visitWords.role} value={role} onChange={setRole} />

@@ -1,3 +1,4 @@
+import { en } from "@tapside/words";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
 import { undoPress, useGoOn } from "./go-on.ts";
@@ -29,6 +30,7 @@ export function Ask({ open }: { open: OpenVisit }) {
     >
       <Band tint>
         <p>{words.askAbout}</p>
+        <p className="note">{en.caution("workingAlone")}</p>
       </Band>
       <button
         type="button"

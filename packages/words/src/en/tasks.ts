@@ -62,6 +62,13 @@ const CAUTIONS: Readonly<Record<string, string>> = {
   disposal: "Used carbon and elements: ordinary waste unless they held arsenic or radium; ask the authority.",
   noUse: "Nobody uses this water until it is released: hang the sign, say it aloud.",
   hotSurfaces: "Hot surfaces and steam at the appliances: let them cool.",
+  workingAlone: "Alone? Tell somebody where you are and when you will be out.",
+  backflowLicensed:
+    "The building's backflow preventer is tested and repaired by licensed people only: leave it as found.",
+  reducingValve:
+    "Feed above the pressure on the plate: keep it shut. A licensed plumber fits and sets a pressure-reducing valve.",
+  productUse:
+    "Not for dialysis. Not for infant formula where local guidance forbids it. Not for humidifiers or medical use without their maker's word.",
 };
 
 export const caution: Messages["caution"] = (id) =>

@@ -68,6 +68,13 @@ const CAUTIONS: Readonly<Record<string, string>> = {
     "Carbón y elementos usados: basura común, salvo que hayan retenido arsénico o radio; pregunte a la autoridad.",
   noUse: "Nadie usa esta agua hasta que se libere: cuelgue el aviso, dígalo en voz alta.",
   hotSurfaces: "Superficies calientes y vapor en los aparatos: deje que se enfríen.",
+  workingAlone: "¿Trabaja a solas? Diga a alguien dónde está y a qué hora saldrá.",
+  backflowLicensed:
+    "La válvula antirretorno del edificio la prueba y repara solo personal con licencia: déjela como está.",
+  reducingValve:
+    "Entrada por encima de la presión de la placa: manténgala cerrada. Un plomero con licencia instala y ajusta una válvula reductora de presión.",
+  productUse:
+    "No apta para diálisis. Tampoco para fórmula infantil donde la guía local lo prohíba, ni para humidificadores o uso médico sin el visto bueno de su fabricante.",
 };
 
 export const caution: Messages["caution"] = (id) =>
