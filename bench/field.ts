@@ -20,17 +20,18 @@ const url = `http://localhost:${port}/`;
 const { executablePath, args, env } = await findBrowser();
 const browser = await chromium.launch({ executablePath, args, env: env as Record<string, string> });
 
-/** The scripts the page asks for before it can be used: what it names, and what those import, not what waits behind `import()`. */
+/** The scripts the page asks for before it can be used: what it names, the words of one language, and what those import, not what waits behind `import()`. */
 function scriptsBeforeUse(): string[] {
   const page = readFileSync(join(DIST, "index.html"), "utf8");
-  return withImports([...page.matchAll(/(?:src|href)="\.\/(assets\/[^"]+\.js)"/g)].map((match) => match[1]!));
+  const named = [...page.matchAll(/(?:src|href)="\.\/(assets\/[^"]+\.js)"/g)].map((match) => match[1]!);
+  return withImports([...new Set([...named, ...allScripts.filter((name) => /\/first\.en-/.test(name))])]);
 }
 
 /** What a unit's judgement and a visit need besides: fetched while the first screen is looked at. */
 const scriptsOfVisit = () =>
   withImports([
     ...scriptsBeforeUse(),
-    ...allScripts.filter((name) => /\/(?:unit-routes|visit-routes)-/.test(name)),
+    ...allScripts.filter((name) => /\/(?:unit-routes|visit-routes|visit\.en)-/.test(name)),
   ]);
 
 function withImports(wanted: string[]): string[] {

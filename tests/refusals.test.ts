@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { en } from "@tapside/words";
+import { en } from "@tapside/words/en";
 import { expect, test } from "vitest";
 
 /** Every code some source file refuses with. */

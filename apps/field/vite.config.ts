@@ -1,7 +1,29 @@
 import { fileURLToPath } from "node:url";
 import react from "@vitejs/plugin-react";
-import { defineConfig } from "vite";
+import { defineConfig, type Plugin } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
+
+/** The page fetches its screens while the words of its language are still on their way. */
+const fetchScreensEarly: Plugin = {
+  name: "fetch-screens-early",
+  transformIndexHtml: {
+    order: "post",
+    handler: (_page, { bundle = {} }) => {
+      const wanted = Object.values(bundle).flatMap((one) =>
+        one.type === "chunk" && one.facadeModuleId?.endsWith("/src/start.tsx") ? [one.fileName] : [],
+      );
+      for (const name of wanted) {
+        const one = bundle[name];
+        if (one?.type === "chunk") wanted.push(...one.imports.filter((next) => !wanted.includes(next)));
+      }
+      return wanted.map((name) => ({
+        tag: "link",
+        attrs: { rel: "modulepreload", crossorigin: true, href: `./${name}` },
+        injectTo: "head",
+      }));
+    },
+  },
+};
 
 export default defineConfig({
   root: fileURLToPath(new URL(".", import.meta.url)),
@@ -10,6 +32,7 @@ export default defineConfig({
   worker: { format: "es" },
   plugins: [
     react(),
+    fetchScreensEarly,
     VitePWA({
       registerType: "prompt",
       injectRegister: false,

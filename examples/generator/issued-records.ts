@@ -1,7 +1,7 @@
 import { assess } from "@tapside/assessment";
 import { bookOf, type Change, EMPTY_STATE, fold, freeze, type UnitFile, unitFile } from "@tapside/records";
 import { buildRecord } from "@tapside/report";
-import { en } from "@tapside/words";
+import { en } from "@tapside/words/en";
 import type { Edit } from "./unit-records.ts";
 
 /** Every so many generated units the last visit's record was issued. */

@@ -1,5 +1,5 @@
 import type { Outcome } from "@tapside/quantities";
-import { en } from "@tapside/words";
+import { en } from "@tapside/words/en";
 
 /** Why there is no answer, in the words of the phone. */
 export function sentence(outcome: Exclude<Outcome<never>, { kind: "known" }>): string {

@@ -12,16 +12,16 @@ import { BookProvider, useBook } from "./store/use-book.ts";
 import { TimerWatch } from "./timers/timer-watch.tsx";
 import { whenIdle } from "./when-idle.ts";
 import { bookWords as words } from "./words/book.ts";
+import { withWords } from "./words/with-words.ts";
 
-const unitRoutes = () => import("./screens/unit-routes.tsx");
-const visitRoutes = () => import("./visit/visit-routes.tsx");
+const unitRoutes = withWords(["visit"], () => import("./screens/unit-routes.tsx"));
+const visitRoutes = withWords(["visit"], () => import("./visit/visit-routes.tsx"));
 
 const UnitRoutes = lazy(() => unitRoutes().then((module) => ({ default: module.UnitRoutes })));
 const VisitRoutes = lazy(() => visitRoutes().then((module) => ({ default: module.VisitRoutes })));
 
-const OfficeRoutes = lazy(() =>
-  import("./screens/office-routes.tsx").then((module) => ({ default: module.OfficeRoutes })),
-);
+const officeRoutes = withWords(["visit"], () => import("./screens/office-routes.tsx"));
+const OfficeRoutes = lazy(() => officeRoutes().then((module) => ({ default: module.OfficeRoutes })));
 
 /** Places whose screens come with `UnitRoutes`. */
 const UNIT = /^\/(?:unit\/[^/]+(?:\/edit)?|(?:part|appliance|instrument|model)\/[^/]+|instruments|models)$/;
@@ -30,13 +30,14 @@ const UNIT = /^\/(?:unit\/[^/]+(?:\/edit)?|(?:part|appliance|instrument|model)\/
 const OFFICE =
   /^\/(?:day|scan|s|list|stickers|chain|point|site\/[^/]+\/owner|part\/[^/]+\/move|unit\/[^/]+\/(?:at|due|photos|plan|move|sticker|claim))(?:\/|$)/;
 
-const CountsScreen = lazy(() => import("./screens/counts.tsx"));
-const TryScreen = lazy(() => import("./try/try.tsx").then((module) => ({ default: module.TryScreen })));
+const CountsScreen = lazy(withWords(["visit", "cause"], () => import("./screens/counts.tsx")));
+const tryScreen = withWords(["visit"], () => import("./try/try.tsx"));
+const TryScreen = lazy(() => tryScreen().then((module) => ({ default: module.TryScreen })));
 const WaterRoutes = lazy(() =>
   import("./water/routes.tsx").then((module) => ({ default: module.WaterRoutes })),
 );
 
-const PracticeScreen = lazy(() => import("./practice/practice.tsx"));
+const PracticeScreen = lazy(withWords(["visit", "cause"], () => import("./practice/practice.tsx")));
 
 const OWN = "tapside";
 const DEMO = "tapside-demo";

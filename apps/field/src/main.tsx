@@ -1,12 +1,6 @@
-import { StrictMode } from "react";
-import { createRoot } from "react-dom/client";
-import { App } from "./app.tsx";
 import "./look/look.css";
+import { languageChosen } from "./words/language-chosen.ts";
+import { withWords } from "./words/with-words.ts";
 
-const root = document.getElementById("root");
-if (!root) throw new Error("index.html has no #root");
-createRoot(root).render(
-  <StrictMode>
-    <App />
-  </StrictMode>,
-);
+document.documentElement.lang = languageChosen();
+void withWords(["first"], () => import("./start.tsx"))();

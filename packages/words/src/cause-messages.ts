@@ -6,12 +6,15 @@ import type {
   PartId,
   SetUpId,
   SignId,
+  SignKind,
   TestId,
   Tool,
 } from "@tapside/diagnosis";
 
-/** What is said while finding a cause, in one language. */
-export interface CauseMessages {
+type UnitsOffered = readonly [readonly [string, number], ...(readonly [string, number])[]];
+
+/** What has a name in finding a cause. */
+interface CauseNames {
   readonly causes: Readonly<Record<CauseId, string>>;
   readonly tests: Readonly<Record<TestId, string>>;
   /** Where hands go for a test. */
@@ -22,12 +25,28 @@ export interface CauseMessages {
   readonly complaints: Readonly<Record<Complaint, string>>;
   readonly setUps: Readonly<Record<SetUpId, string>>;
   readonly tools: Readonly<Record<Tool, string>>;
+  readonly seen: string;
+  readonly notSeen: string;
+}
+
+/** The phrases one language gives; numbers come written. */
+export interface CausePhrases extends CauseNames {
+  readonly measures: { readonly [M in Measure]: (value: string) => string };
+  readonly grades: Readonly<Record<"unknown" | "mild" | "middling" | "severe", string>>;
+  readonly under: string;
+  readonly over: string;
+  readonly asNaCl: string;
+  readonly asCaCO3: string;
+  readonly ofRight: string;
+}
+
+/** What is said while finding a cause, in one language. */
+export interface CauseMessages extends CauseNames {
+  readonly units: Readonly<Record<SignKind, UnitsOffered>>;
   /** Size of a cause, in what a technician would name; the value in coherent units. */
   measure(measure: Measure, value: number): string;
   /** Of the sizes met, from 0 (mild) to 1 (severe). */
   grade(share: number, uShare: number): string;
-  readonly seen: string;
-  readonly notSeen: string;
   /** Minutes as a watch shows them. */
   minutes(value: number): string;
   /** Odds as a number: never certain. */

@@ -1,4 +1,3 @@
-export { en } from "./en/index.ts";
 export { formatFigure } from "./format-figure.ts";
 export { formatRange } from "./format-range.ts";
 export { LANGUAGES, type Language, languageOf } from "./language.ts";

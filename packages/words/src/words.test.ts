@@ -3,7 +3,7 @@ import { assess } from "../../assessment/src/assess.ts";
 import { cautionsOf } from "../../assessment/src/tasks.ts";
 import { context, fileOf, visitOf } from "../../assessment/src/testing/build.ts";
 import { drainAllNight, ordinaryVisit, tasteComplaint } from "../../assessment/src/testing/trials.ts";
-import { en } from "./index.ts";
+import { en } from "./en/index.ts";
 
 describe("cautions", () => {
   const tasks = [

@@ -3,7 +3,7 @@ import { canonicalJson, freeze, unitFile } from "@tapside/records";
 import { buildClaim } from "@tapside/report";
 import { recordPdf } from "@tapside/report/pdf";
 import { type Sticker, stickersPdf } from "@tapside/report/stickers";
-import { en } from "@tapside/words";
+import { en } from "@tapside/words/en";
 import { type CliIo, type CommandVerb, options } from "../command-verb.ts";
 import { bookIn } from "./book-file.ts";
 import { fonts } from "./book-report.ts";

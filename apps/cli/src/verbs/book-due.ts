@@ -1,5 +1,5 @@
 import { calendarFile, carryList, dueList } from "@tapside/book";
-import { en } from "@tapside/words";
+import { en } from "@tapside/words/en";
 import { type CliIo, type CommandVerb, options } from "../command-verb.ts";
 import { bookIn } from "./book-file.ts";
 

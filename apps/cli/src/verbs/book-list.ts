@@ -14,7 +14,7 @@ import {
   SCHEMA,
   sha256Hex,
 } from "@tapside/records";
-import { en } from "@tapside/words";
+import { en } from "@tapside/words/en";
 import { type CliIo, type CommandVerb, options } from "../command-verb.ts";
 import { sentence } from "../sentence.ts";
 import { bookIn } from "./book-file.ts";

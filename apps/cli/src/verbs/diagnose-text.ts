@@ -1,6 +1,6 @@
 import { type CauseId, type Step, TESTS } from "@tapside/diagnosis";
-import { en } from "@tapside/words";
-import { causesEn } from "@tapside/words/causes";
+import { en } from "@tapside/words/en";
+import { causesEn } from "@tapside/words/en/causes";
 import type { CliIo } from "../command-verb.ts";
 import type { diagnosisOf } from "./diagnose.ts";
 

@@ -1,6 +1,6 @@
 import type { RepairStep } from "@tapside/diagnosis";
-import { en } from "@tapside/words";
 import { Band } from "../look/band.tsx";
+import { messages } from "../words/messages.ts";
 import { causeWords as words } from "./words.ts";
 
 interface RepairStepsProps {
@@ -31,7 +31,7 @@ export function RepairSteps({ steps, onDone }: RepairStepsProps) {
           <p key={caution}>{words.cautions[caution]}</p>
         ))}
         <p>
-          <strong>{en.localCode}</strong>
+          <strong>{messages.localCode}</strong>
         </p>
       </Band>
       <Band press={{ onPress: () => onDone(step) }}>

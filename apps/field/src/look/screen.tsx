@@ -1,5 +1,6 @@
 import type { ReactNode } from "react";
 import { Link } from "wouter";
+import { bookWords } from "../words/book.ts";
 
 /** Something a thumb can press: goes to a place, or does a thing. */
 export interface Press {
@@ -34,7 +35,7 @@ export function Screen({ title, subtitle, aside, ticks, back, middle, next, chil
         {subtitle ? <p>{subtitle}</p> : null}
       </header>
       <main>{children}</main>
-      <nav className="thumb" aria-label="Thumb">
+      <nav className="thumb" aria-label={bookWords.thumb}>
         {back ? <ThumbKey press={back} picture={<Arrow />} /> : <span />}
         {middle ? <ThumbKey press={middle} picture={middle.picture ?? <Lens />} /> : <span />}
         {next ? <NextKey press={next} /> : <span />}

@@ -1,11 +1,11 @@
 import type { Practice, PracticeEntry } from "@tapside/diagnosis";
-import { en } from "@tapside/words";
 import { useEffect, useState } from "react";
 import { causeWorker } from "../cause/use-diagnosis.ts";
 import { causeWords, practiceWords as words } from "../cause/words.ts";
 import type { CauseAsked, CauseTold } from "../cause/worker-asks.ts";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
+import { messages } from "../words/messages.ts";
 
 interface PracticeEndProps {
   readonly start: Practice;
@@ -37,7 +37,7 @@ export function PracticeEnd({ start, end, onAgain }: PracticeEndProps) {
       <Log who={words.you} run={end} />
       {planned ? <Log who={words.planner} run={planned} /> : <Band tint>{causeWords.thinking}</Band>}
       <Band tint>
-        <p>{en.localCode}</p>
+        <p>{messages.localCode}</p>
       </Band>
     </Screen>
   );

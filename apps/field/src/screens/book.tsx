@@ -11,6 +11,7 @@ import { bookWords as words } from "../words/book.ts";
 import { officeWords } from "../words/office.ts";
 import { setupWords } from "../words/setup.ts";
 import { day, weekdayOf } from "./day.ts";
+import { LanguageSwitch } from "./language-switch.tsx";
 import type { UnitLine } from "./unit-line.ts";
 import { useUnitLines } from "./use-unit-lines.ts";
 
@@ -78,6 +79,7 @@ export function BookScreen({ onDemo, isDemo }: BookScreenProps) {
               <p className="note">{words.demoHint}</p>
             </Band>
           )}
+          <LanguageSwitch />
         </>
       ) : (
         <Today />

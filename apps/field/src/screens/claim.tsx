@@ -1,6 +1,5 @@
 import { canonicalJson, freeze, unitFile } from "@tapside/records";
 import { buildClaim } from "@tapside/report";
-import { en } from "@tapside/words";
 import { useState } from "react";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
@@ -8,6 +7,7 @@ import { download, handOver } from "../store/hand-over.ts";
 import { useBook } from "../store/use-book.ts";
 import { makePdf } from "../visit/make-pdf.ts";
 import { bookWords as words } from "../words/book.ts";
+import { messages } from "../words/messages.ts";
 import { officeWords } from "../words/office.ts";
 import { Gone } from "./gone.tsx";
 
@@ -17,7 +17,12 @@ export function ClaimScreen({ id }: { id: string }) {
   const [said, setSaid] = useState("");
   const file = unitFile(snapshot.book, id);
   if (!file) return <Gone />;
-  const content = buildClaim({ book: snapshot.book, file, words: en, issuedAt: new Date().toISOString() });
+  const content = buildClaim({
+    book: snapshot.book,
+    file,
+    words: messages,
+    issuedAt: new Date().toISOString(),
+  });
   const make = async () => {
     const { mark } = freeze(content);
     const name = `claim-${(file.unit.serial ?? file.unit.name ?? id).replace(/[^\w-]+/g, "-")}`;

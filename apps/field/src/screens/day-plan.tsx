@@ -1,6 +1,5 @@
 import { type CarryLine, carryList, plannedFor } from "@tapside/book";
 import { GONE, type PartRole } from "@tapside/records";
-import { en } from "@tapside/words";
 import { useLocation } from "wouter";
 import { Band } from "../look/band.tsx";
 import { todayIso } from "../look/fields/date-field.tsx";
@@ -9,6 +8,7 @@ import { Screen } from "../look/screen.tsx";
 import { useBook } from "../store/use-book.ts";
 import { Numeral } from "../visit/numeral.tsx";
 import { bookWords as words } from "../words/book.ts";
+import { messages } from "../words/messages.ts";
 import { officeWords } from "../words/office.ts";
 import { weekdayOf } from "./day.ts";
 import { Gone } from "./gone.tsx";
@@ -121,7 +121,7 @@ function Carry({ date, carry }: { date: string; carry: readonly CarryLine[] }) {
           onClick={() => turn(line.role)}
         >
           <Numeral text={String(line.count)} height={32} />
-          <span>{en.roles[line.role as PartRole] ?? line.role}</span>
+          <span>{messages.roles[line.role as PartRole] ?? line.role}</span>
         </button>
       ))}
     </>

@@ -1,5 +1,8 @@
 import { expect, it } from "vitest";
-import { day, weekdayOf } from "./day.ts";
+import { learn } from "../words/packs.ts";
+
+await learn("first", "en");
+const { day, weekdayOf } = await import("./day.ts");
 
 /** The names are those of the platform's own en-GB calendar (Unicode CLDR), for every month and weekday of two years. */
 it("writes days as the platform's calendar does", () => {

@@ -7,7 +7,6 @@ import {
   readList,
 } from "@tapside/book";
 import type { Outcome } from "@tapside/quantities";
-import { en } from "@tapside/words";
 import { useMemo, useState } from "react";
 import { Band } from "../look/band.tsx";
 import { GrowingList } from "../look/growing-list.tsx";
@@ -16,6 +15,7 @@ import { Screen } from "../look/screen.tsx";
 import { handOver } from "../store/hand-over.ts";
 import { useBook } from "../store/use-book.ts";
 import { bookWords as words } from "../words/book.ts";
+import { messages } from "../words/messages.ts";
 import { officeWords } from "../words/office.ts";
 import { sayWhyNot } from "../words/say-why-not.ts";
 import { undoOrBack } from "./setup-keys.ts";
@@ -82,7 +82,7 @@ function PreviewOf({ preview }: { preview: ListPreview }) {
           <GrowingList items={refused} more={officeWords.moreUnits}>
             {(row) => (
               <p key={row.line} className="band">
-                {officeWords.refusedRow(row.line, en.refusal(row))}
+                {officeWords.refusedRow(row.line, messages.refusal(row))}
               </p>
             )}
           </GrowingList>
@@ -109,5 +109,5 @@ const csv = (text: string) => new Blob([text], { type: "text/csv" });
 const sample = () => csv(`${Object.keys(LIST_COLUMNS).join(",")}\r\n`);
 const report = (refused: readonly RefusedRow[]) =>
   csv(
-    `line,reason\r\n${refused.map((row) => `${row.line},"${en.refusal(row).replaceAll('"', '""')}"`).join("\r\n")}\r\n`,
+    `line,reason\r\n${refused.map((row) => `${row.line},"${messages.refusal(row).replaceAll('"', '""')}"`).join("\r\n")}\r\n`,
   );

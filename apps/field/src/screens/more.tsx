@@ -1,7 +1,6 @@
 import { calendarFile, dueList, partsCsv, workLinesCsv } from "@tapside/book";
 import { unitFile } from "@tapside/records";
 import { readingsCsv } from "@tapside/report/csv";
-import { en } from "@tapside/words";
 import { useRef, useState } from "react";
 import fontLicence from "../../../../packages/pictures/fonts/LICENSE-B612.txt?url";
 import { Band } from "../look/band.tsx";
@@ -10,6 +9,7 @@ import { Screen } from "../look/screen.tsx";
 import { handOver } from "../store/hand-over.ts";
 import { useBook } from "../store/use-book.ts";
 import { bookWords as words } from "../words/book.ts";
+import { messages } from "../words/messages.ts";
 import { officeWords } from "../words/office.ts";
 import { sayWhyNot } from "../words/say-why-not.ts";
 
@@ -112,7 +112,7 @@ function Tables() {
     const rows = dueList(book, todayIso());
     const ics = calendarFile(rows, new Date().toISOString(), {
       title: ({ file }) => [file.site.name, file.unit.name].filter(Boolean).join(", "),
-      reason: en.dueReason,
+      reason: messages.dueReason,
     });
     void handOver(new Blob([ics], { type: "text/calendar" }), `due-${todayIso()}.ics`);
   };

@@ -3,6 +3,7 @@ import { Form } from "../look/form.tsx";
 import { Screen } from "../look/screen.tsx";
 import { useBook } from "../store/use-book.ts";
 import { bookWords as words } from "../words/book.ts";
+import { LanguageSwitch } from "./language-switch.tsx";
 import { undoOrBack } from "./setup-keys.ts";
 import { ruleSpecs, settingsSpecs } from "./specs/settings-specs.ts";
 
@@ -13,6 +14,7 @@ export function SettingsScreen() {
     void live.write("settings", "settings", Object.fromEntries(ruleSpecs.map(({ field }) => [field, null])));
   return (
     <Screen title={words.settings} back={undoOrBack(live, "/more")} next={{ label: words.back, to: "/more" }}>
+      <LanguageSwitch />
       <Form kind="settings" id="settings" specs={settingsSpecs} />
       <Band tint>
         <strong>{words.rules}</strong>

@@ -1,10 +1,10 @@
 import type { PartRole, Reading, SlotId, UnitFile } from "@tapside/records";
 import { unitFile } from "@tapside/records";
-import { en } from "@tapside/words";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
 import { useBook } from "../store/use-book.ts";
 import { bookWords as words } from "../words/book.ts";
+import { messages } from "../words/messages.ts";
 import { setupWords } from "../words/setup.ts";
 import { day } from "./day.ts";
 import { Gone } from "./gone.tsx";
@@ -121,7 +121,7 @@ function ReadHere({ file, slot }: { file: UnitFile; slot: SlotId }) {
   return (
     <>
       <Band tint>
-        <strong>{en.slots[slot]}</strong>
+        <strong>{messages.slots[slot]}</strong>
       </Band>
       {read.length === 0 ? <p className="band note">{words.noReadingsHere}</p> : null}
       {read.map(({ key, at, phase, reading }) => (
@@ -129,7 +129,7 @@ function ReadHere({ file, slot }: { file: UnitFile; slot: SlotId }) {
           <span className="row">
             <span className="name">{asRead(reading)}</span>
             <span className="note">
-              {day(at)}, {en.phases[phase].toLowerCase()}
+              {day(at)}, {messages.phases[phase].toLowerCase()}
             </span>
           </span>
         </Band>

@@ -1,11 +1,11 @@
 import { dueList } from "@tapside/book";
 import { unitFile } from "@tapside/records";
-import { en } from "@tapside/words";
 import { Band } from "../look/band.tsx";
 import { todayIso } from "../look/fields/date-field.tsx";
 import { Screen } from "../look/screen.tsx";
 import { useBook } from "../store/use-book.ts";
 import { bookWords as words } from "../words/book.ts";
+import { messages } from "../words/messages.ts";
 import { day } from "./day.ts";
 import { Gone } from "./gone.tsx";
 
@@ -33,7 +33,7 @@ export function UnitDueScreen({ id }: { id: string }) {
           {...(reason.part && { press: { to: `/part/${reason.part}` } })}
         >
           <span className="row">
-            <span>{en.dueReason(reason)}</span>
+            <span>{messages.dueReason(reason)}</span>
             <span className="note">
               {reason.on === undefined ? "" : reason.on <= today ? words.now : words.byDay(day(reason.on))}
             </span>

@@ -1,7 +1,7 @@
 import { type DueRow, keptDueList, ownersOf, searchText } from "@tapside/book";
 import type { Book, UnitFile } from "@tapside/records";
-import { en } from "@tapside/words";
 import { bookWords as words } from "../words/book.ts";
+import { messages } from "../words/messages.ts";
 import { officeWords } from "../words/office.ts";
 import { day } from "./day.ts";
 
@@ -83,7 +83,11 @@ function sayLine({ file, reasons }: DueRow, today: string): string {
   const points =
     file.openPoints.length > 0 && first?.why !== "openPoint" ? words.openPoints(file.openPoints.length) : "";
   const when = first?.on === undefined || first.why === "visitOpen" ? "" : whenOf(first.on, today);
-  const said = first ? en.dueReason(first) : last ? words.lastVisit(day(last.startedAt)) : words.noVisit;
+  const said = first
+    ? messages.dueReason(first)
+    : last
+      ? words.lastVisit(day(last.startedAt))
+      : words.noVisit;
   return [[said, when].filter(Boolean).join(" "), points].filter(Boolean).join(" · ");
 }
 

@@ -1,5 +1,4 @@
 import { type UnitFile, unitFile, type VisitKind } from "@tapside/records";
-import { en } from "@tapside/words";
 import { useMemo } from "react";
 import { useLocation } from "wouter";
 import { Band } from "../look/band.tsx";
@@ -10,6 +9,7 @@ import { firstPathOf, proposedKind } from "../visit/proposed-kind.ts";
 import { startVisit } from "../visit/start-visit.ts";
 import { waterPageWords } from "../water/words.ts";
 import { bookWords as words } from "../words/book.ts";
+import { messages } from "../words/messages.ts";
 import { officeWords } from "../words/office.ts";
 import { day } from "./day.ts";
 import { Gone } from "./gone.tsx";
@@ -44,7 +44,7 @@ export function UnitScreen({ id }: { id: string }) {
           ? { label: words.goOn, hint: words.openVisit, to: `/visit/${open.id}` }
           : {
               label: words.startVisit,
-              hint: en.visitKinds[proposed].toLowerCase(),
+              hint: messages.visitKinds[proposed].toLowerCase(),
               onPress: () => start(proposed),
             }
       }
@@ -128,7 +128,7 @@ function History({ file, openVisit }: HistoryProps) {
         >
           <span className="row">
             <span>{day(visit.startedAt)}</span>
-            <span className="note">{en.visitKinds[visit.kind ?? "annual"]}</span>
+            <span className="note">{messages.visitKinds[visit.kind ?? "annual"]}</span>
           </span>
         </Band>
       ))}
@@ -137,7 +137,7 @@ function History({ file, openVisit }: HistoryProps) {
           key={point.id}
           press={{ to: openVisit ? `/visit/${openVisit}/points` : `/unit/${file.unit.id}/points` }}
         >
-          {en.openPoint(point)}
+          {messages.openPoint(point)}
         </Band>
       ))}
     </>

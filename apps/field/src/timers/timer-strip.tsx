@@ -1,8 +1,8 @@
 import { timerState } from "@tapside/procedures";
-import { en } from "@tapside/words";
 import { Link } from "wouter";
 import { nextForHands } from "../visit/go-on.ts";
 import type { OpenVisit } from "../visit/use-visit.ts";
+import { messages } from "../words/messages.ts";
 import { formatClock } from "./format-left.ts";
 import { timersOf } from "./running-timers.ts";
 import { useNow } from "./use-now.ts";
@@ -18,7 +18,7 @@ export function TimerStrip({ open }: { open: OpenVisit }) {
 function Strip({ open }: { open: OpenVisit }) {
   const now = useNow();
   const timers = timersOf(open.visit).map((one) => ({ ...one, state: timerState(one.timer, now) }));
-  const name = (what: string) => en.visit.waits[what] ?? what;
+  const name = (what: string) => messages.visit.waits[what] ?? what;
   const ready = timers.find((one) => one.state.ready);
   const rest = timers
     .filter((one) => one !== ready)

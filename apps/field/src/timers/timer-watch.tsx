@@ -1,8 +1,8 @@
 import { type ClockSight, clockAcrossRestart, clockNotice, timerState } from "@tapside/procedures";
-import { en } from "@tapside/words";
 import { useEffect } from "react";
 import type { LiveBook } from "../store/open-book.ts";
 import { useBook } from "../store/use-book.ts";
+import { messages } from "../words/messages.ts";
 import { announce } from "./announce.ts";
 import { runningTimers } from "./running-timers.ts";
 import { timerWords as words } from "./words.ts";
@@ -79,7 +79,7 @@ function tellReady(live: LiveBook, told: Set<string>) {
     const key = `${id}:${timer.durationMs}`;
     if (told.has(key) || !timerState(timer, Date.now()).ready) continue;
     told.add(key);
-    announce(words.readyFor(en.visit.waits[timer.what] ?? timer.what), id);
+    announce(words.readyFor(messages.visit.waits[timer.what] ?? timer.what), id);
   }
 }
 

@@ -1,5 +1,4 @@
 import { timerState } from "@tapside/procedures";
-import { en } from "@tapside/words";
 import { useState } from "react";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
@@ -7,6 +6,7 @@ import { undoPress, useGoOn } from "../visit/go-on.ts";
 import { Numeral } from "../visit/numeral.tsx";
 import { photoPress } from "../visit/photo.tsx";
 import type { OpenVisit } from "../visit/use-visit.ts";
+import { messages } from "../words/messages.ts";
 import { askToTell, type Telling, tellingState } from "./announce.ts";
 import { formatClock } from "./format-left.ts";
 import { type RunningTimer, timersOf } from "./running-timers.ts";
@@ -58,7 +58,7 @@ export function Timers({ open }: { open: OpenVisit }) {
             onClick={() => startTimer(open.live, open.visit.id, what, minutesOf(what))}
           >
             <span>
-              {words.start(en.visit.waits[what] ?? what, minutesOf(what))}
+              {words.start(messages.visit.waits[what] ?? what, minutesOf(what))}
               <span className="note">{words.startHint}</span>
             </span>
           </button>
@@ -71,7 +71,7 @@ export function Timers({ open }: { open: OpenVisit }) {
 function TimerBand({ one, open, now }: { one: RunningTimer; open: OpenVisit; now: number }) {
   const { timer } = one;
   const state = timerState(timer, now);
-  const name = en.visit.waits[timer.what] ?? timer.what;
+  const name = messages.visit.waits[timer.what] ?? timer.what;
   const text = formatClock(Math.abs(state.leftMs));
   return (
     <section className={state.ready ? "timer is-ready" : "timer"} data-timer={timer.what}>

@@ -1,7 +1,7 @@
-import { en } from "@tapside/words";
 import { useState } from "react";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
+import { messages } from "../words/messages.ts";
 import { undoPress, useGoOn } from "./go-on.ts";
 import { kindWords as words } from "./kind-words.ts";
 import { photoPress } from "./photo.tsx";
@@ -54,7 +54,7 @@ export function Acceptance({ open }: { open: OpenVisit }) {
         <strong>{visitWords.cautions}</strong>
         <ul className="cautions">
           {HAND_OVER.map((id) => (
-            <li key={id}>{en.caution(id)}</li>
+            <li key={id}>{messages.caution(id)}</li>
           ))}
         </ul>
       </Band>

@@ -1,7 +1,7 @@
-import { en } from "@tapside/words";
 import { useState } from "react";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
+import { messages } from "../words/messages.ts";
 import { undoPress, useGoOn } from "./go-on.ts";
 import { photoPress } from "./photo.tsx";
 import { procedureWords as words } from "./procedure-words.ts";
@@ -78,7 +78,7 @@ export function AdviceScreen({ open }: { open: OpenVisit }) {
       ))}
       {given.map((point) => (
         <Band key={point.id} tint>
-          {en.visit.advice(point)}
+          {messages.visit.advice(point)}
         </Band>
       ))}
     </Screen>

@@ -1,6 +1,6 @@
-import { en } from "@tapside/words";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
+import { messages } from "../words/messages.ts";
 import { undoPress, useGoOn } from "./go-on.ts";
 import { photoPress } from "./photo.tsx";
 import type { OpenVisit } from "./use-visit.ts";
@@ -30,7 +30,7 @@ export function Ask({ open }: { open: OpenVisit }) {
     >
       <Band tint>
         <p>{words.askAbout}</p>
-        <p className="note">{en.caution("workingAlone")}</p>
+        <p className="note">{messages.caution("workingAlone")}</p>
       </Band>
       <button
         type="button"

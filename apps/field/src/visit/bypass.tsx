@@ -1,9 +1,9 @@
 import { bypassSoFar } from "@tapside/procedures";
 import { makeReading, type Reading, SLOTS } from "@tapside/records";
-import { en } from "@tapside/words";
 import { useState } from "react";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
+import { messages } from "../words/messages.ts";
 import { AmountEntry, decimalSignOf } from "./amount-entry.tsx";
 import { undoPress, useGoOn } from "./go-on.ts";
 import { instrumentFor } from "./instrument-for.ts";
@@ -72,7 +72,7 @@ export function Bypass({ open }: { open: OpenVisit }) {
       <Band tint>
         <p role="status">
           {shown
-            ? en.visit.bypassSoFar(
+            ? messages.visit.bypassSoFar(
                 shown.since,
                 shown.days,
                 shown.litresPerDay,
@@ -139,7 +139,7 @@ function Authority({ value, onChange }: { value: string | undefined; onChange: (
   return (
     <fieldset className="set">
       <legend className="band">{procedureWords.authority}</legend>
-      {Object.entries(en.visit.authorities).map(([id, label]) => (
+      {Object.entries(messages.visit.authorities).map(([id, label]) => (
         <button
           type="button"
           key={id}

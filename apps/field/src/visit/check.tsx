@@ -1,7 +1,7 @@
-import { en } from "@tapside/words";
 import { useState } from "react";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
+import { messages } from "../words/messages.ts";
 import { undoPress, useGoOn } from "./go-on.ts";
 import { kindWords as words } from "./kind-words.ts";
 import { photoPress } from "./photo.tsx";
@@ -17,7 +17,7 @@ const BY_EXCEPTION: ReadonlySet<CheckId> = new Set(["premises", "shown"]);
 /** A list that is ticked off by thumb. */
 export function Check({ open, check }: { open: OpenVisit; check: CheckId }) {
   const { go, hint, steps } = useGoOn(open, check);
-  const { title, items } = en.visit.checks[check];
+  const { title, items } = messages.visit.checks[check];
   const all = Object.keys(items);
   const given = open.visit.answers[check];
   const byException = BY_EXCEPTION.has(check);
@@ -66,7 +66,7 @@ export function Check({ open, check }: { open: OpenVisit; check: CheckId }) {
         onChange={setNote}
       />
       <Band tint>
-        <p>{en.localCode}</p>
+        <p>{messages.localCode}</p>
       </Band>
     </Screen>
   );

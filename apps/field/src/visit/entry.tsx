@@ -10,9 +10,9 @@ import {
   SLOTS,
   type SlotId,
 } from "@tapside/records";
-import { en } from "@tapside/words";
 import { useCallback, useState } from "react";
 import { Screen } from "../look/screen.tsx";
+import { messages } from "../words/messages.ts";
 import { sayWhyNot } from "../words/say-why-not.ts";
 import { draftOf, keepDraft } from "./drafts.ts";
 import { DoubtfulKey, SideKeys, UnitKey } from "./entry-keys.tsx";
@@ -100,7 +100,7 @@ export function Entry({ open, phase, slot }: EntryProps) {
     <div className="entry-screen">
       <Screen
         title={slotTitle(slot)}
-        {...(phase === "asLeft" && { aside: en.phases.asLeft })}
+        {...(phase === "asLeft" && { aside: messages.phases.asLeft })}
         subtitle={slot === "tankAfterPressure" ? words.drawn(drawnText(open)) : (words.slotHint[slot] ?? "")}
         ticks={<VisitTicks steps={steps} here={`read:${phase}:${slot}`} />}
         back={

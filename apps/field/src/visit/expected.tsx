@@ -9,11 +9,11 @@ import {
   type UnitFile,
   unitFile,
 } from "@tapside/records";
-import { en } from "@tapside/words";
 import { useMemo, useState } from "react";
 import { Link } from "wouter";
 import { type Press, Screen } from "../look/screen.tsx";
 import { useBook } from "../store/use-book.ts";
+import { messages } from "../words/messages.ts";
 import { contextNow } from "./context-now.ts";
 import { draftOf, keepDraft } from "./drafts.ts";
 import { withKey } from "./entry.tsx";
@@ -212,10 +212,10 @@ function Answers({ file, visit, assessment, only = PORTS, children }: AnswersPro
 }
 
 function whyNot(id: ExpectedId, file: UnitFile, { expected }: OpenVisit["assessment"]): string {
-  if (expected.kind === "missing") return en.missing(expected);
-  if (expected.kind === "refused") return en.refusal(expected);
+  if (expected.kind === "missing") return messages.missing(expected);
+  if (expected.kind === "refused") return messages.refusal(expected);
   const { remineraliser, blendValve, tankL } = file.unit;
   if (id === "deliveredTds" && (remineraliser || blendValve)) return words.blended;
-  if (!(tankL! > 0)) return en.missing({ kind: "missing", missing: ["unit.tankL"] });
+  if (!(tankL! > 0)) return messages.missing({ kind: "missing", missing: ["unit.tankL"] });
   return words.tankCannotFill;
 }

@@ -1,11 +1,12 @@
 import type { Finding } from "@tapside/assessment";
 import { findingMark } from "@tapside/pictures";
-import { en, formatFigure, plainNumber } from "@tapside/words";
+import { formatFigure, plainNumber } from "@tapside/words";
 import { useState } from "react";
 import { Band } from "../look/band.tsx";
 import { Picture } from "../look/picture.tsx";
 import { Screen } from "../look/screen.tsx";
 import { useTheme } from "../look/use-theme.ts";
+import { messages } from "../words/messages.ts";
 import { undoPress, useGoOn } from "./go-on.ts";
 import { Numeral } from "./numeral.tsx";
 import { photoPress } from "./photo.tsx";
@@ -29,7 +30,7 @@ export function Judgement({ open }: { open: OpenVisit }) {
   const temperature = open.visit.readings.asFound.feedTemperature;
   return (
     <Screen
-      title={`${en.phases[phase]}${temperature?.value != null ? `, ${temperature.raw} ${temperature.unit}` : ""}`}
+      title={`${messages.phases[phase]}${temperature?.value != null ? `, ${temperature.raw} ${temperature.unit}` : ""}`}
       ticks={<VisitTicks steps={steps} here="judgement" />}
       back={undoPress(open)}
       middle={photoPress(open, phase)}
@@ -42,7 +43,7 @@ export function Judgement({ open }: { open: OpenVisit }) {
       {questions.map((question) => (
         <Band tint key={question.id}>
           <strong>{words.questions}</strong>
-          <p>{en.question(question)}</p>
+          <p>{messages.question(question)}</p>
         </Band>
       ))}
       <div className="limit-head" aria-hidden="true">
@@ -77,7 +78,8 @@ function workHint({ tasks, figures }: OpenVisit["assessment"], id: string): stri
   const task = tasks.find((one) => `work:${one.id}` === id);
   const best = figures.asFound.bestCharge;
   const usable = figures.asFound.usableLitresAtBest;
-  if (task?.id !== "setAirCharge" || best.kind !== "known") return task ? en.taskWhy(task) : words.cautions;
+  if (task?.id !== "setAirCharge" || best.kind !== "known")
+    return task ? messages.taskWhy(task) : words.cautions;
   const litres = usable.kind === "known" ? words.litresUsable(formatFigure(usable.value).text) : "";
   return words.setTo(`${plainNumber(best.value.value)} ${best.value.unit}`, litres);
 }
@@ -92,7 +94,7 @@ function shownFigure({ figure, rule }: Finding) {
 /** One finding: what, verdict, number, limit with its source, and its mark on the line. */
 function FindingBand({ finding }: { finding: Finding }) {
   const theme = useTheme();
-  const text = en.finding(finding);
+  const text = messages.finding(finding);
   const figure = shownFigure(finding);
   const mark =
     finding.verdict === "cannotTell"
@@ -109,7 +111,7 @@ function FindingBand({ finding }: { finding: Finding }) {
           <Numeral text={figure.text} height={38} name={`${figure.text} ${finding.figure?.unit ?? ""}`} />
           <span>
             {figure.uText ? `± ${figure.uText} ` : ""}
-            {en.unit(finding.figure!.unit)}
+            {messages.unit(finding.figure!.unit)}
           </span>
         </p>
       ) : null}

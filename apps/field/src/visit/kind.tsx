@@ -1,8 +1,8 @@
 import { unitFile, type VisitKind } from "@tapside/records";
-import { en } from "@tapside/words";
 import { useLocation } from "wouter";
 import { Screen } from "../look/screen.tsx";
 import { useBook } from "../store/use-book.ts";
+import { messages } from "../words/messages.ts";
 import { kindWords as words } from "./kind-words.ts";
 import { firstPathOf, proposedKind } from "./proposed-kind.ts";
 import { startVisit } from "./start-visit.ts";
@@ -22,7 +22,7 @@ export function KindScreen({ id }: { id: string }) {
       subtitle={[file.site.name, file.unit.name].filter(Boolean).join(", ")}
       back={{ label: visitWords.back, to: `/unit/${id}` }}
       next={{
-        label: en.visitKinds[proposed],
+        label: messages.visitKinds[proposed],
         hint: words.hints[proposed],
         onPress: () => start(proposed),
       }}
@@ -30,7 +30,7 @@ export function KindScreen({ id }: { id: string }) {
       {(Object.keys(words.hints) as VisitKind[]).map((kind) => (
         <button type="button" key={kind} className="choice plain" onClick={() => start(kind)}>
           <span>
-            {en.visitKinds[kind]}
+            {messages.visitKinds[kind]}
             <span className="note">{words.hints[kind]}</span>
           </span>
         </button>

@@ -1,7 +1,7 @@
 import type { Exception } from "@tapside/records";
-import { en } from "@tapside/words";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
+import { messages } from "../words/messages.ts";
 import { undoPress, useGoOn } from "./go-on.ts";
 import { photoPress } from "./photo.tsx";
 import type { OpenVisit } from "./use-visit.ts";
@@ -51,7 +51,7 @@ export function Look({ open }: { open: OpenVisit }) {
           </button>
         ))}
       </fieldset>
-      {Object.entries(en.inspection).map(([item, label]) => (
+      {Object.entries(messages.inspection).map(([item, label]) => (
         <button
           type="button"
           key={item}

@@ -1,7 +1,7 @@
-import { en } from "@tapside/words";
 import { useState } from "react";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
+import { messages } from "../words/messages.ts";
 import { undoPress, useGoOn } from "./go-on.ts";
 import { kindWords as words } from "./kind-words.ts";
 import { photoPress } from "./photo.tsx";
@@ -39,7 +39,7 @@ export function NoAccess({ open }: { open: OpenVisit }) {
         onPress: goOn,
       }}
     >
-      {Object.entries(en.visit.reasons).map(([id, label]) => (
+      {Object.entries(messages.visit.reasons).map(([id, label]) => (
         <button
           type="button"
           key={id}

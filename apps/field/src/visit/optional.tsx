@@ -1,8 +1,8 @@
 import type { SlotId } from "@tapside/records";
-import { en } from "@tapside/words";
 import { useState } from "react";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
+import { messages } from "../words/messages.ts";
 import { undoPress, useGoOn } from "./go-on.ts";
 import { photoPress } from "./photo.tsx";
 import { TextEntry } from "./text-entry.tsx";
@@ -50,7 +50,7 @@ export function Optional({ open }: { open: OpenVisit }) {
       </Band>
       <Band tint>
         <strong>{words.notMeasured}</strong>
-        <p>{unmeasured.map((id) => en.quantity(id)).join(", ")}</p>
+        <p>{unmeasured.map((id) => messages.quantity(id)).join(", ")}</p>
       </Band>
       <TextEntry label={words.person} value={name} onChange={setName} />
       <TextEntry label={words.role} value={role} onChange={setRole} />

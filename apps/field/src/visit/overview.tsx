@@ -1,9 +1,10 @@
 import type { ExpectedId } from "@tapside/assessment";
-import { en, formatRange } from "@tapside/words";
+import { formatRange } from "@tapside/words";
 import { Link } from "wouter";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
 import { timerWords } from "../timers/words.ts";
+import { messages } from "../words/messages.ts";
 import { useGoOn } from "./go-on.ts";
 import { kindWords } from "./kind-words.ts";
 import { Numeral } from "./numeral.tsx";
@@ -24,7 +25,7 @@ export function Overview({ open }: { open: OpenVisit }) {
   return (
     <Screen
       title={open.file.site.name ?? ""}
-      subtitle={[en.visitKinds[open.visit.kind ?? "annual"], open.file.unit.name, open.file.point.name]
+      subtitle={[messages.visitKinds[open.visit.kind ?? "annual"], open.file.unit.name, open.file.point.name]
         .filter(Boolean)
         .join(" · ")}
       ticks={<VisitTicks steps={steps} here="" />}
@@ -75,7 +76,7 @@ function StepBand({ step, open }: { step: Step; open: OpenVisit }) {
       <span className="row">
         <span>
           {stepTitle(step)}
-          {step.reading?.phase === "asLeft" ? `, ${en.phases.asLeft.toLowerCase()}` : ""}
+          {step.reading?.phase === "asLeft" ? `, ${messages.phases.asLeft.toLowerCase()}` : ""}
         </span>
         <span className="note">
           {step.reading ? "" : step.done ? words.done.toLowerCase() : words.notYet}
@@ -108,7 +109,7 @@ function StepNumber({ open, step }: { open: OpenVisit; step: Step }) {
   return (
     <Numeral
       text={text}
-      unit={en.unit(range.unit)}
+      unit={messages.unit(range.unit)}
       height={40}
       hollow
       name={`${words.expected} ${text} ${range.unit}`}

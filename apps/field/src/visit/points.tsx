@@ -1,12 +1,12 @@
 import type { Kept, OpenPoint, UnitFile } from "@tapside/records";
 import { unitFile } from "@tapside/records";
-import { en } from "@tapside/words";
 import { useState } from "react";
 import { Band } from "../look/band.tsx";
 import { type Press, Screen } from "../look/screen.tsx";
 import { day } from "../screens/day.ts";
 import type { LiveBook } from "../store/open-book.ts";
 import { useBook } from "../store/use-book.ts";
+import { messages } from "../words/messages.ts";
 import { undoPress, useGoOn } from "./go-on.ts";
 import { photoPress } from "./photo.tsx";
 import { TextEntry } from "./text-entry.tsx";
@@ -56,8 +56,8 @@ export function PointsOfUnit({ id }: { id: string }) {
       {file.openPoints.length === 0 ? <Band>{words.noPoints}</Band> : null}
       {file.settledPoints.map((point) => (
         <Band key={point.id} tint>
-          <p>{en.openPoint(point)}</p>
-          <p className="note">{en.settledPoint(point)}</p>
+          <p>{messages.openPoint(point)}</p>
+          <p className="note">{messages.settledPoint(point)}</p>
         </Band>
       ))}
     </Screen>
@@ -106,7 +106,7 @@ function Point({ point, file, live, visit }: PointProps) {
   return (
     <section className="point">
       <Band>
-        <strong className="name">{en.openPoint(point)}</strong>
+        <strong className="name">{messages.openPoint(point)}</strong>
         <p className="note">
           {[
             opened && words.since(day(opened)),

@@ -1,5 +1,6 @@
 import type { Expected, ExpectedId } from "@tapside/assessment";
-import { en, formatRange } from "@tapside/words";
+import { formatRange } from "@tapside/words";
+import { messages } from "../words/messages.ts";
 import { Numeral } from "./numeral.tsx";
 import { slotTitle } from "./step-title.ts";
 import { visitWords as words } from "./words.ts";
@@ -37,7 +38,7 @@ export function PortBand({ id, expected, absent, whyNot }: PortBandProps) {
           text={text}
           height={47}
           hollow
-          unit={en.unit(expected.unit)}
+          unit={messages.unit(expected.unit)}
           name={`${words.expected} ${text} ${expected.unit}`}
         />
       ) : (

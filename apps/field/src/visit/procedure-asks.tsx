@@ -1,7 +1,7 @@
 import { type ProcedureStep, sanitiserDoseMl } from "@tapside/procedures";
 import type { StepDone } from "@tapside/records";
-import { en } from "@tapside/words";
 import { useState } from "react";
+import { messages } from "../words/messages.ts";
 import { sayWhyNot } from "../words/say-why-not.ts";
 import { AmountEntry, decimalSignOf } from "./amount-entry.tsx";
 import type { Noted } from "./procedure.tsx";
@@ -58,7 +58,7 @@ function Dose({ open, done, onNote }: AsksProps) {
       />
       <p className="sum" role="status">
         {dose?.kind === "known"
-          ? en.visit.dose(from.targetMgPerL, from.litres, from.strengthGPerL, dose.value)
+          ? messages.visit.dose(from.targetMgPerL, from.litres, from.strengthGPerL, dose.value)
           : dose?.kind === "refused"
             ? sayWhyNot(dose)
             : words.doseNeeds}

@@ -1,9 +1,9 @@
 import { type ProcedureStep, timerState } from "@tapside/procedures";
-import { en } from "@tapside/words";
 import { formatClock } from "../timers/format-left.ts";
 import { timersOf } from "../timers/running-timers.ts";
 import { useNow } from "../timers/use-now.ts";
 import { startTimer } from "../timers/write-timer.ts";
+import { messages } from "../words/messages.ts";
 import { procedureWords as words } from "./procedure-words.ts";
 import type { OpenVisit } from "./use-visit.ts";
 
@@ -16,7 +16,7 @@ interface ProcedureWaitProps {
 /** The waiting that belongs to a step: started by a tap, seen while it runs. The hands can go on meanwhile. */
 export function ProcedureWait({ open, task, wait }: ProcedureWaitProps) {
   const now = useNow();
-  const name = en.visit.waits[wait.what] ?? wait.what;
+  const name = messages.visit.waits[wait.what] ?? wait.what;
   const running = timersOf(open.visit).find((one) => one.timer.what === wait.what);
   if (!running)
     return (

@@ -1,10 +1,10 @@
 import { isStepByStep, type ProcedureStep, procedureOf, scaldTime } from "@tapside/procedures";
 import type { FieldValue, StepDone } from "@tapside/records";
-import { en } from "@tapside/words";
 import { useState } from "react";
 import { useLocation } from "wouter";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
+import { messages } from "../words/messages.ts";
 import { undoPress, useGoOn } from "./go-on.ts";
 import { photoPress } from "./photo.tsx";
 import { ProcedureAsks } from "./procedure-asks.tsx";
@@ -49,11 +49,11 @@ export function ProcedureScreen({ open, task }: { open: OpenVisit; task: string 
     note(current, {});
     if (steps.every((step) => step === current || doneOf(step))) answer("done");
   };
-  const stepTitle = (step: ProcedureStep) => en.visit.steps[step.id]?.title ?? step.id;
+  const stepTitle = (step: ProcedureStep) => messages.visit.steps[step.id]?.title ?? step.id;
   return (
     <Screen
       title={taskTitle(task)}
-      subtitle={proposed ? en.taskWhy(proposed) : undefined}
+      subtitle={proposed ? messages.taskWhy(proposed) : undefined}
       ticks={<VisitTicks steps={visitSteps} here={`work:${task}`} />}
       back={undoPress(open)}
       middle={photoPress(open, `work:${task}`)}
@@ -109,7 +109,7 @@ export function ProcedureScreen({ open, task }: { open: OpenVisit; task: string 
         </button>
       ) : null}
       <Band tint>
-        <p>{en.visit.says.labelGoverns}</p>
+        <p>{messages.visit.says.labelGoverns}</p>
       </Band>
       <TextEntry label={visitWords.why} value={reason} onChange={setReason} />
       <button
@@ -136,7 +136,7 @@ function StepHead({ title, done, onTurn }: { title: string; done: boolean; onTur
 
 /** What is done, and the cautions that stand here. */
 function StepWords({ step }: { step: ProcedureStep }) {
-  const text = en.visit.steps[step.id]?.text;
+  const text = messages.visit.steps[step.id]?.text;
   return (
     <>
       {text ? <p>{text}</p> : null}
@@ -144,7 +144,7 @@ function StepWords({ step }: { step: ProcedureStep }) {
         <ul className="cautions here">
           {step.cautions.map((id) => (
             <li key={id}>
-              {en.caution(id)} {id === "hotSurfaces" ? scaldWords() : ""}
+              {messages.caution(id)} {id === "hotSurfaces" ? scaldWords() : ""}
             </li>
           ))}
         </ul>
@@ -162,6 +162,6 @@ function scaldWords(): string {
 
 function NotedWords({ done }: { done: StepDone | undefined }) {
   if (!done) return null;
-  const text = en.visit.step("", done).replace(/^, /, "");
+  const text = messages.visit.step("", done).replace(/^, /, "");
   return text ? <p className="note">{text}</p> : null;
 }

@@ -1,10 +1,10 @@
 import { inputsChangedSince } from "@tapside/records";
 import type { Block, RecordContent } from "@tapside/report";
-import { en } from "@tapside/words";
 import { Fragment, useState } from "react";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
 import { download, handOver } from "../store/hand-over.ts";
+import { messages } from "../words/messages.ts";
 import { useGoOn } from "./go-on.ts";
 import { issueRecord, recordsOf } from "./issue-record.ts";
 import { makePdf } from "./make-pdf.ts";
@@ -81,7 +81,7 @@ export default function RecordScreen({ open }: { open: OpenVisit }) {
           ))}
       {changed ? (
         <Band heavy>
-          <strong>{en.record.says.changedSince}</strong>
+          <strong>{messages.record.says.changedSince}</strong>
         </Band>
       ) : null}
       {content && last?.mark ? (

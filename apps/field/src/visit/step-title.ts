@@ -1,5 +1,5 @@
 import type { SlotId } from "@tapside/records";
-import { en } from "@tapside/words";
+import { messages } from "../words/messages.ts";
 import type { Step } from "./steps.ts";
 import { visitWords } from "./words.ts";
 
@@ -10,6 +10,6 @@ export function stepTitle(step: Step): string {
   return visitWords.titles[step.id] ?? step.id;
 }
 
-export const slotTitle = (slot: SlotId): string => en.slots[slot];
+export const slotTitle = (slot: SlotId): string => messages.slots[slot];
 
-export const taskTitle = (task: string): string => en.taskTitle(task);
+export const taskTitle = (task: string): string => messages.taskTitle(task);

@@ -1,7 +1,7 @@
 import { makeReading, type Phase, type SlotId } from "@tapside/records";
-import { en } from "@tapside/words";
 import { useEffect, useState } from "react";
 import { Screen } from "../look/screen.tsx";
+import { messages } from "../words/messages.ts";
 import { draftOf, keepDraft } from "./drafts.ts";
 import { placeAfter } from "./entry.tsx";
 import { DoubtfulKey } from "./entry-keys.tsx";
@@ -82,7 +82,7 @@ export function Stopwatch({ open, phase, slot }: StopwatchProps) {
   return (
     <Screen
       title={slotTitle(slot)}
-      aside={phase === "asLeft" ? en.phases.asLeft : undefined}
+      aside={phase === "asLeft" ? messages.phases.asLeft : undefined}
       subtitle={words.slotHint[slot]}
       ticks={<VisitTicks steps={steps} here={`read:${phase}:${slot}`} />}
       back={

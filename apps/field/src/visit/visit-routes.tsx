@@ -29,10 +29,11 @@ import { Valves } from "./valves.tsx";
 import { visitWords } from "./words.ts";
 import { WorkScreen } from "./work.tsx";
 import "./visit.css";
+import { withWords } from "../words/with-words.ts";
 
 const RecordScreen = lazy(() => import("./record.tsx"));
-const CauseScreen = lazy(() => import("../cause/cause.tsx"));
-const CauseTest = lazy(() => import("../cause/cause-test.tsx"));
+const CauseScreen = lazy(withWords(["cause"], () => import("../cause/cause.tsx")));
+const CauseTest = lazy(withWords(["cause"], () => import("../cause/cause-test.tsx")));
 
 /** Everything under `/visit/:id`. */
 export function VisitRoutes() {

@@ -1,8 +1,8 @@
 import { procedureOf } from "@tapside/procedures";
-import { en } from "@tapside/words";
 import { useState } from "react";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
+import { messages } from "../words/messages.ts";
 import { undoPress, useGoOn } from "./go-on.ts";
 import { photoPress } from "./photo.tsx";
 import { ProcedureScreen } from "./procedure.tsx";
@@ -38,7 +38,7 @@ function PlainWork({ open, task }: { open: OpenVisit; task: string }) {
   return (
     <Screen
       title={taskTitle(task)}
-      subtitle={proposed ? en.taskWhy(proposed) : undefined}
+      subtitle={proposed ? messages.taskWhy(proposed) : undefined}
       ticks={<VisitTicks steps={steps} here={`work:${task}`} />}
       back={undoPress(open)}
       middle={photoPress(open, `work:${task}`)}
@@ -48,7 +48,7 @@ function PlainWork({ open, task }: { open: OpenVisit; task: string }) {
         <strong>{words.cautions}</strong>
         <ul className="cautions">
           {(proposed?.cautions ?? []).map((id) => (
-            <li key={id}>{en.caution(id)}</li>
+            <li key={id}>{messages.caution(id)}</li>
           ))}
           {proposed?.cautions.length ? null : <li>{words.noCautions}</li>}
         </ul>

@@ -1,7 +1,6 @@
 import { parseReading } from "@tapside/quantities";
 import type { AnalysisLine } from "@tapside/records";
 import { readingsOfReport, readReport, reportQuality } from "@tapside/water";
-import { en } from "@tapside/words";
 import { memo, useCallback, useDeferredValue, useId, useMemo, useRef, useState } from "react";
 import { Band } from "../look/band.tsx";
 import { type FieldSpec, Form } from "../look/form.tsx";
@@ -9,6 +8,7 @@ import { Screen } from "../look/screen.tsx";
 import { Gone } from "../screens/gone.tsx";
 import { undoOrBack } from "../screens/setup-keys.ts";
 import { useBook } from "../store/use-book.ts";
+import { messages } from "../words/messages.ts";
 import { sayWhyNot } from "../words/say-why-not.ts";
 import { Curve } from "./curve.tsx";
 import { siteWater } from "./site-water.ts";
@@ -168,19 +168,19 @@ function Quality({ report }: { report: Parameters<typeof reportQuality>[0] }) {
   return (
     <Band>
       <p>
-        {words.charge}: <strong>{en.water.verdict(chargeVerdict)}</strong>{" "}
+        {words.charge}: <strong>{messages.water.verdict(chargeVerdict)}</strong>{" "}
         {chargeImbalancePercent === undefined ? "" : signed(chargeImbalancePercent)}
       </p>
       <p>
-        {words.conductivity}: <strong>{en.water.verdict(conductivityVerdict)}</strong>{" "}
+        {words.conductivity}: <strong>{messages.water.verdict(conductivityVerdict)}</strong>{" "}
         {conductivityRatio === undefined ? "" : signed(100 * (conductivityRatio - 1))}
       </p>
       {missing.length > 0 ? (
-        <p className="note">{words.missing(missing.map(en.water.name).join(", "))}</p>
+        <p className="note">{words.missing(missing.map(messages.water.name).join(", "))}</p>
       ) : null}
       {suspicions.map((one) => (
         <p key={one}>
-          <strong>{en.water.suspicion(one)}</strong>
+          <strong>{messages.water.suspicion(one)}</strong>
         </p>
       ))}
     </Band>
@@ -204,7 +204,7 @@ const Figure = memo(function Figure({ figure, units, ranges, typed, change, keep
   return (
     <div className="band entry">
       <div className="row">
-        <label htmlFor={`${id}-mean`}>{en.water.name(figure)}</label>
+        <label htmlFor={`${id}-mean`}>{messages.water.name(figure)}</label>
         {units.length > 1 ? (
           <button
             type="button"
@@ -225,7 +225,7 @@ const Figure = memo(function Figure({ figure, units, ranges, typed, change, keep
             id={`${id}-${field}`}
             inputMode="decimal"
             autoComplete="off"
-            aria-label={field === "mean" ? undefined : `${en.water.name(figure)}, ${words[field]}`}
+            aria-label={field === "mean" ? undefined : `${messages.water.name(figure)}, ${words[field]}`}
             placeholder={ranges ? words[field] : undefined}
             value={typed[field]}
             aria-invalid={bad}
@@ -236,7 +236,7 @@ const Figure = memo(function Figure({ figure, units, ranges, typed, change, keep
         ))}
       </div>
       <p id={`${id}-problem`} role="status">
-        {bad ? <span className="problem">{en.refusal({ code: "number-not-finite" })}</span> : null}
+        {bad ? <span className="problem">{messages.refusal({ code: "number-not-finite" })}</span> : null}
       </p>
     </div>
   );

@@ -14,11 +14,11 @@ import {
   sureBlendRange,
   type WaterAnalysis,
 } from "@tapside/water";
-import { en } from "@tapside/words";
 import { useId, useMemo, useState } from "react";
 import { Band } from "../look/band.tsx";
 import { Picture } from "../look/picture.tsx";
 import { useTheme } from "../look/use-theme.ts";
+import { messages } from "../words/messages.ts";
 import { sayWhyNot } from "../words/say-why-not.ts";
 import type { SiteWater } from "./site-water.ts";
 import { waterPageWords as words } from "./words.ts";
@@ -118,7 +118,7 @@ export function Blend({ samples, site }: BlendProps) {
           svg={blendBar({
             theme,
             limits: answer.byLimit.map(({ limit, kept }) => ({
-              name: `${en.water.name(limit.property)}, ${limit.appliance ?? ""}`,
+              name: `${messages.water.name(limit.property)}, ${limit.appliance ?? ""}`,
               ...(kept && { kept }),
             })),
             ...(answer.kind === "range" && {
@@ -152,7 +152,7 @@ export function Blend({ samples, site }: BlendProps) {
       </button>
       {here.kind === "known" ? <Answers answers={here.value} /> : null}
       <Band>
-        <p className="note">{en.water.guidance}</p>
+        <p className="note">{messages.water.guidance}</p>
       </Band>
     </>
   );
@@ -165,8 +165,10 @@ function sentences(answer: BlendAnswer, sure: boolean): readonly string[] {
   }
   return [
     words.noBlend,
-    ...answer.broken.map((limit) => words.never(en.water.limit(limit))),
-    ...answer.conflicts.slice(0, 3).map(([a, b]) => words.against(en.water.limit(a), en.water.limit(b))),
+    ...answer.broken.map((limit) => words.never(messages.water.limit(limit))),
+    ...answer.conflicts
+      .slice(0, 3)
+      .map(([a, b]) => words.against(messages.water.limit(a), messages.water.limit(b))),
   ];
 }
 
@@ -180,12 +182,12 @@ function Answers({ answers }: { answers: readonly LimitAnswer[] }) {
     <Band key={i}>
       <span className="row">
         <span>
-          <span aria-hidden="true">{SIGN[answer]}</span> {en.water.name(limit.property)}
+          <span aria-hidden="true">{SIGN[answer]}</span> {messages.water.name(limit.property)}
           {answer === "cannot-tell" ? "" : ` ${two(values[0] ?? 0)}`}
         </span>
-        <strong>{en.water.answer(answer)}</strong>
+        <strong>{messages.water.answer(answer)}</strong>
       </span>
-      <p className="note">{en.water.limit(limit)}</p>
+      <p className="note">{messages.water.limit(limit)}</p>
     </Band>
   ));
 }

@@ -1,14 +1,14 @@
 import { saturationCurve } from "@tapside/pictures";
 import type { FieldReadings } from "@tapside/water";
-import { en } from "@tapside/words";
 import { useMemo } from "react";
 import { Band } from "../look/band.tsx";
 import { Picture } from "../look/picture.tsx";
 import { useTheme } from "../look/use-theme.ts";
+import { messages } from "../words/messages.ts";
 import { quickCurve } from "./quick-curve.ts";
 import type { WaterTold } from "./water-worker.ts";
 
-const words = en.water;
+const words = messages.water;
 
 interface CurveProps {
   readonly readings: FieldReadings;

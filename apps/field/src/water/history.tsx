@@ -1,10 +1,10 @@
 import { waterHistory } from "@tapside/pictures";
 import { stepsInHistory } from "@tapside/water";
-import { en } from "@tapside/words";
 import { Band } from "../look/band.tsx";
 import { Picture } from "../look/picture.tsx";
 import { useTheme } from "../look/use-theme.ts";
 import { day } from "../screens/day.ts";
+import { messages } from "../words/messages.ts";
 import type { SiteWater } from "./site-water.ts";
 import { waterPageWords as words } from "./words.ts";
 
@@ -18,7 +18,7 @@ export function History({ site: { history } }: { site: SiteWater }) {
   return (
     <>
       <Band tint>
-        <strong>{en.water.history}</strong>
+        <strong>{messages.water.history}</strong>
       </Band>
       {history.length >= LEAST_DRAWN ? <Drawn history={history} steps={steps} /> : null}
       {[...history].reverse().map(({ at, value }) => {
@@ -27,12 +27,13 @@ export function History({ site: { history } }: { site: SiteWater }) {
           <Band key={at} heavy={step !== undefined}>
             <span className="row">
               <span>{day(at)}</span>
-              <span>{en.water.conductivity(value)}</span>
+              <span>{messages.water.conductivity(value)}</span>
             </span>
             {step ? (
               <p>
                 <strong>
-                  {step.after > step.before ? "▲" : "▼"} {words.step(en.water.conductivity(step.before))}
+                  {step.after > step.before ? "▲" : "▼"}{" "}
+                  {words.step(messages.water.conductivity(step.before))}
                 </strong>
               </p>
             ) : null}
@@ -40,7 +41,7 @@ export function History({ site: { history } }: { site: SiteWater }) {
         );
       })}
       <Band>
-        <p className="note">{en.water.stepRule}</p>
+        <p className="note">{messages.water.stepRule}</p>
       </Band>
     </>
   );
@@ -50,7 +51,7 @@ type Steps = ReadonlyMap<string, ReturnType<typeof stepsInHistory>[number]>;
 
 function Drawn({ history, steps }: { history: SiteWater["history"]; steps: Steps }) {
   const theme = useTheme();
-  const told = en.water.historyTold(
+  const told = messages.water.historyTold(
     history.length,
     [...steps.values()].map((step) => ({ ...step, day: day(step.at) })),
   );
@@ -64,7 +65,7 @@ function Drawn({ history, steps }: { history: SiteWater["history"]; steps: Steps
           words: {
             first: day(history[0]!.at),
             last: day(history.at(-1)!.at),
-            value: (value) => en.water.conductivity(value),
+            value: (value) => messages.water.conductivity(value),
           },
         })}
       />

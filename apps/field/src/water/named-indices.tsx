@@ -1,7 +1,7 @@
 import { CUSTOMARY_INDICES, customaryIndices, quantile, type WaterAnalysis } from "@tapside/water";
-import { en } from "@tapside/words";
 import { useMemo, useState } from "react";
 import { Band } from "../look/band.tsx";
+import { messages } from "../words/messages.ts";
 import { waterPageWords as words } from "./words.ts";
 
 const oneDecimal = (value: number) => (Math.round(10 * value) / 10).toFixed(1).replace(/^-(?=0\.0$)/, "");
@@ -30,7 +30,7 @@ export function NamedIndices({ samples }: { samples: readonly WaterAnalysis[] })
       {ranges.map(({ id, low, high }) => (
         <Band key={id}>
           <span className="row">
-            <span>{en.water.index(id)}</span>
+            <span>{messages.water.index(id)}</span>
             <span>{words.between(oneDecimal(low), oneDecimal(high))}</span>
           </span>
         </Band>

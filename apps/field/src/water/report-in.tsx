@@ -2,7 +2,6 @@ import { decodeText } from "@tapside/book";
 import type { Outcome } from "@tapside/quantities";
 import type { FieldValue } from "@tapside/records";
 import { reportedId } from "@tapside/water";
-import { en } from "@tapside/words";
 import { useState } from "react";
 import { Band } from "../look/band.tsx";
 import { GrowingList } from "../look/growing-list.tsx";
@@ -11,6 +10,7 @@ import { Screen } from "../look/screen.tsx";
 import { Gone } from "../screens/gone.tsx";
 import { undoOrBack } from "../screens/setup-keys.ts";
 import { useBook } from "../store/use-book.ts";
+import { messages } from "../words/messages.ts";
 import { officeWords } from "../words/office.ts";
 import { sayWhyNot } from "../words/say-why-not.ts";
 import { type ReportFile, reportFile } from "./report-file.ts";
@@ -76,7 +76,7 @@ function Preview({ file }: { file: ReportFile }) {
           <GrowingList items={file.refused} more={officeWords.moreUnits}>
             {(one) => (
               <p key={`${one.row} ${one.code} ${JSON.stringify(one.detail)}`} className="band">
-                {officeWords.refusedRow(one.row, en.refusal(one))}
+                {officeWords.refusedRow(one.row, messages.refusal(one))}
               </p>
             )}
           </GrowingList>
@@ -96,7 +96,7 @@ function Preview({ file }: { file: ReportFile }) {
           </span>
           {(entry.lines ?? []).map((line) => (
             <span key={line.name} className="row">
-              <span>{en.water.name(reportedId(line.name) ?? line.name)}</span>
+              <span>{messages.water.name(reportedId(line.name) ?? line.name)}</span>
               <span>{words.lineOf(shown(line.mean), shown(line.low), shown(line.high), line.unit)}</span>
             </span>
           ))}

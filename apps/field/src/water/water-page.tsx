@@ -1,5 +1,4 @@
 import type { JudgedConstituent } from "@tapside/assessment";
-import { en } from "@tapside/words";
 import { useMemo } from "react";
 import { useLocation } from "wouter";
 import { Band } from "../look/band.tsx";
@@ -8,6 +7,7 @@ import { day } from "../screens/day.ts";
 import { Gone } from "../screens/gone.tsx";
 import { useBook } from "../store/use-book.ts";
 import { Numeral } from "../visit/numeral.tsx";
+import { messages } from "../words/messages.ts";
 import { Blend } from "./blend.tsx";
 import { Curve } from "./curve.tsx";
 import { History } from "./history.tsx";
@@ -34,7 +34,7 @@ export function WaterPage({ id }: { id: string }) {
   const telling = told?.judged?.mostTelling;
   return (
     <Screen
-      title={en.water.title}
+      title={messages.water.title}
       subtitle={kept.name ?? words.site}
       back={{ label: words.site, to: `/site/${id}` }}
       next={{ label: words.addAnalysis, hint: words.analysisHint, onPress: add }}
@@ -43,8 +43,8 @@ export function WaterPage({ id }: { id: string }) {
       {told?.judged ? <Constituents constituents={told.judged.constituents} /> : null}
       {telling ? (
         <Band>
-          <p>{en.water.mostTelling(telling)}</p>
-          <p className="note">{en.water.modelSpread}</p>
+          <p>{messages.water.mostTelling(telling)}</p>
+          <p className="note">{messages.water.modelSpread}</p>
         </Band>
       ) : null}
       {told && told.samples.length > 0 ? (
@@ -55,7 +55,7 @@ export function WaterPage({ id }: { id: string }) {
           {site.unsaid.map((one) => (
             <Band key={one.id} press={{ to: `/appliance/${one.id}` }}>
               <span className="name">{one.name}</span>
-              <p className="note">{en.missing({ kind: "missing", missing: one.blank })}</p>
+              <p className="note">{messages.missing({ kind: "missing", missing: one.blank })}</p>
             </Band>
           ))}
           <Blend samples={told.samples} site={site} />
@@ -84,14 +84,16 @@ export function WaterPage({ id }: { id: string }) {
 function Constituents({ constituents }: { constituents: readonly JudgedConstituent[] }) {
   const rows = [...constituents].sort((a, b) => Number(b.measured) - Number(a.measured));
   return rows.map(({ id, measured, low, middle, high }) => {
-    const text = en.water.range(low, middle, high, measured);
-    const unit = en.water.unit(id);
+    const text = messages.water.range(low, middle, high, measured);
+    const unit = messages.water.unit(id);
     return (
       <Band key={id}>
         <span className="row">
           <span>
-            {en.water.name(id)}
-            <span className="note block">{measured ? en.water.measured : en.water.completed}</span>
+            {messages.water.name(id)}
+            <span className="note block">
+              {measured ? messages.water.measured : messages.water.completed}
+            </span>
           </span>
           <span className="with-u">
             <Numeral hollow={!measured} height={40} text={text} name={`${text} ${unit}`} />

@@ -1,6 +1,3 @@
-/** Names of days and months. Ours, because the browser's own take a phone longer to load than the rest of the first screen. */
-export const dateWords = {
-  weekdays: ["Sunday", "Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday"],
-  months: ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sept", "Oct", "Nov", "Dec"],
-  day: (day: number, month: string) => `${day} ${month}`,
-} as const;
+import { spoken } from "./packs.ts";
+
+export const dateWords = spoken("first").dates;

@@ -1,6 +1,6 @@
 import type { Missing, Refused } from "@tapside/quantities";
-import { en } from "@tapside/words";
+import { messages } from "./messages.ts";
 
 /** Why there is no answer, in one sentence. */
 export const sayWhyNot = (outcome: Missing | Refused): string =>
-  outcome.kind === "missing" ? `${en.missing(outcome)}.` : en.refusal(outcome);
+  outcome.kind === "missing" ? `${messages.missing(outcome)}.` : messages.refusal(outcome);

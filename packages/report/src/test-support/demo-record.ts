@@ -1,7 +1,8 @@
 import { readFileSync } from "node:fs";
 import { assess } from "@tapside/assessment";
 import { bookOf, EMPTY_STATE, fold, importFile, type UnitFile, unitFile } from "@tapside/records";
-import { en, type Messages } from "@tapside/words";
+import type { Messages } from "@tapside/words";
+import { en } from "@tapside/words/en";
 import type { RecordContent } from "../block.ts";
 import { buildRecord } from "../build-record.ts";
 

@@ -1,7 +1,5 @@
-import type { Measure, SignKind } from "@tapside/diagnosis";
-import { SIGNS } from "@tapside/diagnosis";
 import type { CauseMessages } from "../cause-messages.ts";
-import { plainNumber } from "../plain-number.ts";
+import { causesIn } from "../causes-in.ts";
 import { causeNames } from "./cause-names.ts";
 import { ports, setUps, signs, tests } from "./cause-tests.ts";
 
@@ -51,25 +49,6 @@ const complaints: CauseMessages["complaints"] = {
   drainRuns: "Drain runs on",
 };
 
-const units = {
-  pressure: [
-    ["psi", 6.894757],
-    ["bar", 100],
-    ["kPa", 1],
-  ],
-  flow: [
-    ["L/min", 60],
-    ["L/h", 1],
-  ],
-  solids: [["mg/L as NaCl", 1]],
-  temperature: [["°C", 1]],
-  chlorine: [["mg/L", 1]],
-  hardness: [["mg/L as CaCO3", 1]],
-  litres: [["L", 1]],
-  ratio: [["% of the right value", 0.01]],
-  look: [["", 1]],
-} as const satisfies Readonly<Record<SignKind, readonly (readonly [string, number])[]>>;
-
 const tools: CauseMessages["tools"] = {
   gauge: "Pressure gauge",
   tdsMeter: "TDS meter",
@@ -79,35 +58,8 @@ const tools: CauseMessages["tools"] = {
   handPump: "Hand pump",
 };
 
-const two = (value: number): string => plainNumber(Number(value.toPrecision(2)));
-const share = (value: number): string => `${two(100 * value)} %`;
-
-const measures: { readonly [M in Measure]: (value: number) => string } = {
-  waterPasses: (value) => `element passes ${share(value)} of its water`,
-  saltPasses: (value) => `${two(value)} times its salt`,
-  drainPasses: (value) => `drain passes ${share(value)} of what it should`,
-  filterLoss: (value) => `${two(value)} times the loss of a clean cartridge`,
-  feedPressure: (value) => `feed about ${two(value / 6.894757)} psi`,
-  temperature: (value) => `water about ${two(value)} °C`,
-  airCharge: (value) => `charge about ${two(value / 6.894757)} psi`,
-  pastElement: (value) => `${share(value)} goes past the element`,
-  chlorinePasses: (value) => `${share(value)} of the chlorine passes`,
-  hardness: (value) => `hardness about ${two(value)} mg/L as CaCO3`,
-  feedSolids: (value) => `feed about ${two(value)} mg/L as NaCl`,
-  meterShows: (value) => `meter shows ${share(value)} of what is there`,
-  gaugeShows: (value) => `gauge shows ${share(value)} of what is there`,
-  firstDraw: (value) => `first draw ${two(value)} times the rest`,
-  dailyLitres: (value) => `about ${two(value)} L wanted a day`,
-};
-
-const grade: CauseMessages["grade"] = (size, u) =>
-  u > 0.35 ? "size not known yet" : size < 1 / 3 ? "mild" : size < 2 / 3 ? "middling" : "severe";
-
-const seen = "Seen";
-const notSeen = "Not seen";
-
 /** The words of finding a cause, apart from the rest so that they come only with the search. */
-export const causesEn: CauseMessages & { readonly units: typeof units } = {
+export const causesEn: CauseMessages = causesIn({
   causes: causeNames,
   tests,
   ports,
@@ -117,17 +69,29 @@ export const causesEn: CauseMessages & { readonly units: typeof units } = {
   complaints,
   setUps,
   tools,
-  measure: (measure, value) => measures[measure](value),
-  grade,
-  units,
-  seen,
-  notSeen,
-  minutes: (value) => (value < 1 ? "under 1 min" : `${Math.round(value)} min`),
-  percent: (p) => (p > 0.99 ? "over 99 %" : p < 0.01 ? "under 1 %" : `${Math.round(100 * p)} %`),
-  signText: (sign, value, figures = 3) => {
-    const { kind } = SIGNS[sign];
-    if (kind === "look") return value >= 0.5 ? seen : notSeen;
-    const [unit, factor] = units[kind][0];
-    return `${plainNumber(Number((value / factor).toPrecision(figures)))} ${unit}`;
+  measures: {
+    waterPasses: (share) => `element passes ${share} of its water`,
+    saltPasses: (times) => `${times} times its salt`,
+    drainPasses: (share) => `drain passes ${share} of what it should`,
+    filterLoss: (times) => `${times} times the loss of a clean cartridge`,
+    feedPressure: (psi) => `feed about ${psi} psi`,
+    temperature: (celsius) => `water about ${celsius} °C`,
+    airCharge: (psi) => `charge about ${psi} psi`,
+    pastElement: (share) => `${share} goes past the element`,
+    chlorinePasses: (share) => `${share} of the chlorine passes`,
+    hardness: (mgPerL) => `hardness about ${mgPerL} mg/L as CaCO3`,
+    feedSolids: (mgPerL) => `feed about ${mgPerL} mg/L as NaCl`,
+    meterShows: (share) => `meter shows ${share} of what is there`,
+    gaugeShows: (share) => `gauge shows ${share} of what is there`,
+    firstDraw: (times) => `first draw ${times} times the rest`,
+    dailyLitres: (litres) => `about ${litres} L wanted a day`,
   },
-};
+  grades: { unknown: "size not known yet", mild: "mild", middling: "middling", severe: "severe" },
+  seen: "Seen",
+  notSeen: "Not seen",
+  under: "under",
+  over: "over",
+  asNaCl: "as NaCl",
+  asCaCO3: "as CaCO3",
+  ofRight: "of the right value",
+});

@@ -41,10 +41,10 @@ export const finding = findingsIn({
   },
   patterns: {
     oxidised: "más caudal y más sal a la vez: el patrón de un elemento oxidado",
-    checkValve: "regresa agua del tanque: la válvula antirretorno tiene fuga",
+    checkValve: "regresa agua del tanque: la válvula de retención tiene fuga",
     shutOff: "se detiene con la entrada cerrada: la válvula de corte no cierra",
     closeFeedToTell:
-      "cierre la entrada: si sigue, la válvula antirretorno tiene fuga; si se detiene, es la válvula de corte",
+      "cierre la entrada: si sigue, la válvula de retención tiene fuga; si se detiene, es la válvula de corte",
   },
   references: {
     commissioning: "frente a su puesta en marcha",

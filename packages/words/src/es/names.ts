@@ -82,7 +82,7 @@ export const roles: Messages["roles"] = {
   uvLamp: "Lámpara UV",
   tank: "Tanque",
   restrictor: "Restrictor de flujo",
-  checkValve: "Válvula antirretorno",
+  checkValve: "Válvula de retención",
   shutOff: "Válvula de corte",
 };
 

@@ -1,0 +1,4 @@
+import { causeEn, practiceEn } from "../cause/words.en.ts";
+
+/** What finding a cause says. */
+export const causePackEn = { cause: causeEn, practice: practiceEn };

@@ -1,0 +1,4 @@
+import { causeEs, practiceEs } from "../cause/words.es.ts";
+import type { Packs } from "./packs.ts";
+
+export const causePackEs: Packs["cause"] = { cause: causeEs, practice: practiceEs };

@@ -1,0 +1,3 @@
+import { spoken } from "./packs.ts";
+
+export const messages = spoken("first").messages;

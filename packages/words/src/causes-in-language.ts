@@ -1,0 +1,10 @@
+import type { CauseMessages } from "./cause-messages.ts";
+import { causesEn } from "./en/causes.ts";
+import { causesEs } from "./es/causes.ts";
+import { type Language, languageOf } from "./language.ts";
+
+const CAUSES: Readonly<Record<Language, CauseMessages>> = { en: causesEn, es: causesEs };
+
+/** The words of finding a cause; English where the language is not known here. */
+export const causesInLanguage = (language: string | undefined): CauseMessages =>
+  CAUSES[languageOf(language) ?? "en"];
