@@ -167,6 +167,24 @@ for (const sign of ["5", "6", "7", "8", "9"]) {
   await first.waitForTimeout(300);
   judgements.push(await pressedMs(first, ".thumb .next", ".finding, .limit-head"));
 }
+/** "What should it read today": the last digit of the temperature and the press that shows every port's interval. */
+const today: number[] = [];
+for (const last of ["2", "3", "4", "5", "6"]) {
+  await first.goto(`${url}#/`);
+  await first.goto(`${url}#/unit/unit/expected`);
+  const temperature = first.locator(".given").nth(1);
+  for (const [given, digits] of [
+    [first.locator(".given").nth(0), "58"],
+    [temperature, "1"],
+  ] as const) {
+    if ((await given.getAttribute("aria-pressed")) !== "true") await given.click();
+    for (const key of [...Array(4).fill("rubOut"), ...digits])
+      await pressedMs(first, `.key[data-key="${key}"]`, ".given");
+  }
+  await first.waitForTimeout(300);
+  const typed = await pressedMs(first, `.key[data-key="${last}"]`, ".given");
+  today.push(typed + (await pressedMs(first, ".thumb .next", '.port[data-mark="expected"]')));
+}
 await throttle(first, 1);
 await first.goto(`${url}#/visit/${visit}/record`);
 await first.locator(".thumb .next").waitFor();
@@ -197,6 +215,8 @@ console.log(
       goalKeyEchoP95At6xMs: 50,
       judgementAt6xMs: ms(quantile(judgements, 0.5)),
       goalJudgementAt6xMs: 200,
+      whatItShouldReadTodayAt6xMs: ms(quantile(today, 0.5)),
+      goalWhatItShouldReadTodayAt6xMs: 100,
       recordIssuedAndPrintedMs: ms(issueMs),
       pagesPrinted: pages,
       goalPrintedMs: 2000,

@@ -109,8 +109,13 @@ describe("the demo district", () => {
         if (!physics.blendFraction) expect(salt / (point.feedLPerH * point.feedMgPerL)).toBeCloseTo(1, 9);
         const ports = visit.foundPorts;
         expect(ports.afterFilterKPa).toBeLessThan(ports.beforeFilterKPa);
-        expect(ports.tankAfterKPa).toBeLessThan(ports.tankFullKPa);
         expect(ports.permeateMgPerL).toBeLessThan(ports.feedMgPerL);
+        if (physics.storage === "vented") {
+          // No back-pressure: what is stored is what is made; 1e-3 for the filling's fewer steps along the element.
+          expect(ports.deliveredMgPerL / ports.permeateMgPerL).toBeCloseTo(1, 3);
+          continue;
+        }
+        expect(ports.tankAfterKPa).toBeLessThan(ports.tankFullKPa);
         expect(ports.deliveredMgPerL).toBeGreaterThan(ports.permeateMgPerL);
       }
     }

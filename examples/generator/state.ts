@@ -30,17 +30,27 @@ export function situationOf(unit: UnitTruth, state: UnitState, day: string, temp
   const main = mainOf(unit);
   const supply = supplyOn(main, day);
   const plate = PLATES[unit.plate];
+  const one = simpleUnit(
+    {
+      ...element,
+      waterLPerM2HBar: element.waterLPerM2HBar * state.water,
+      saltLPerM2H: element.saltLPerM2H * state.salt,
+    },
+    {
+      ratedLPerH: plate.rejectLPerH * unit.restrictor * (unit.build === "twoElements" ? 2 : 1),
+      ratedKPa: TEST.pressureKPaGauge,
+    },
+    { volumeL: unit.tankL, airChargeKPaGauge: converted(Math.max(0, state.chargePsi), "psi", "kPa") },
+  );
   const sound: Situation = {
     unit: {
-      ...simpleUnit(
-        {
-          ...element,
-          waterLPerM2HBar: element.waterLPerM2HBar * state.water,
-          saltLPerM2H: element.saltLPerM2H * state.salt,
-        },
-        { ratedLPerH: plate.rejectLPerH * unit.restrictor, ratedKPa: TEST.pressureKPaGauge },
-        { volumeL: unit.tankL, airChargeKPaGauge: converted(Math.max(0, state.chargePsi), "psi", "kPa") },
-      ),
+      ...one,
+      ...(unit.build === "twoElements" && {
+        elements: [...one.elements, ...one.elements],
+        arrangement: "series",
+      }),
+      ...(unit.build === "twoTanks" && { tanks: [...one.tanks, ...one.tanks] }),
+      ...(unit.build === "vented" && { storage: "vented" }),
       cartridges: [{ id: "filters", dropKPa: unit.filterDropKPa, atLPerH: 80, clogging: state.filterFactor }],
       shutOff: { ratio: unit.shutOffRatio, hysteresis: 0.06 },
       atmosphericKPa: atmosphericPressureKPa(main.altitudeM),

@@ -1,5 +1,6 @@
 import { converted } from "@tapside/quantities";
 import type { FieldValue } from "@tapside/records";
+import { buildFields } from "./build.ts";
 import { KITCHENS, mainsName, personOf } from "./places.ts";
 import { PLATES, TEST } from "./plates.ts";
 import { randomOf } from "./random.ts";
@@ -70,6 +71,7 @@ export function unitEdits(seed: string, unit: UnitTruth, place: number): readonl
       testTemperatureC: TEST.temperatureC,
       testFeedMgPerL: TEST.feedMgPerL,
       tankL: unit.tankL,
+      ...buildFields(unit.build),
       ...(unit.portsAbsent.length > 0 && { portsAbsent: unit.portsAbsent }),
       ...(unit.remineraliser && { remineraliser: true }),
     }),

@@ -1,3 +1,4 @@
+import { type Build, buildOf } from "./build.ts";
 import { dayAfter, daysBetween, workday } from "./calendar.ts";
 import { KITCHENS, MAINS, type Main } from "./places.ts";
 import type { PlateId } from "./plates.ts";
@@ -11,6 +12,7 @@ export interface UnitTruth {
   readonly key: string;
   readonly kitchen: number;
   readonly plate: PlateId;
+  readonly build: Build;
   readonly tankL: number;
   readonly begins: string;
   /** Its first visit is its commissioning; else it hung there before the book began. */
@@ -63,9 +65,11 @@ function unitTruth(seed: string, key: string, kitchen: number, ids: readonly Tro
   const main = MAINS[KITCHENS[kitchen]![1]];
   const begins = workday(dayAfter("2023-11-20", random.whole(0, 240)));
   const minimumPsi = random.pick([15, 20, 20, 22, 25]);
-  return {
+  const build = buildOf(ids.length, randomOf(seed, key, "build"));
+  return asBuilt({
     key,
     kitchen,
+    build,
     plate: random.pick(["small", "middle", "middle", "large"] as const),
     tankL: random.pick([30, 53, 53, 76]),
     begins,
@@ -86,8 +90,19 @@ function unitTruth(seed: string, key: string, kitchen: number, ids: readonly Tro
     portsAbsent: portsAbsent(ids, random),
     remineraliser: ids.length === 0 && random.chance(0.08),
     troubles: ids.map((id) => trouble(id, begins, random)),
-  };
+  });
 }
+
+/** A vented tank has no air to charge and no gauge. */
+const asBuilt = (unit: UnitTruth): UnitTruth =>
+  unit.build === "vented"
+    ? {
+        ...unit,
+        chargePsi: 0,
+        chargeLostPsi: 0,
+        portsAbsent: [...unit.portsAbsent.filter((one) => one !== "tank"), "tank"],
+      }
+    : unit;
 
 /** A port that is not there is the rule, not the exception; where a trouble is planted, it is to be found by somebody. */
 const portsAbsent = (ids: readonly TroubleId[], random: Random): string[] => {

@@ -36,6 +36,27 @@ export interface PortTruth {
 /** Feed with nothing flowing stands this much higher. */
 const STANDING_KPA = 20;
 
+interface Night {
+  readonly tankFullKPa: number;
+  readonly runs: boolean;
+  readonly drainLPerDay: number;
+  readonly madeMgPerL?: number | undefined;
+}
+
+/** Behind a float nothing leaks back. */
+const SILENT: Night = { tankFullKPa: 0, runs: false, drainLPerDay: 0 };
+
+function nightOf(night: ReturnType<typeof nightRunning>, unit: UnitTruth, day: string): Night {
+  if (night.kind !== "known") throw new Error(`no night at ${unit.key} on ${day}: ${JSON.stringify(night)}`);
+  const { how, tankKPaGauge, opensAtKPaGauge, closesAtKPaGauge, cycle, drainLPerDay } = night.value;
+  return {
+    tankFullKPa: tankKPaGauge ?? (how === "cycling" ? opensAtKPaGauge + 5 : closesAtKPaGauge),
+    runs: how !== "silent",
+    drainLPerDay,
+    madeMgPerL: cycle?.madeMgPerL,
+  };
+}
+
 /** A unit on a day, from the model: flows, dissolved solids, tank, drain. */
 export function portTruth(unit: UnitTruth, state: UnitState, day: string, temperatureC: number): PortTruth {
   const { unit: physics, conditions } = situationOf(unit, state, day, temperatureC);
@@ -46,17 +67,14 @@ export function portTruth(unit: UnitTruth, state: UnitState, day: string, temper
   const options = { staticFeedKPaGauge: conditions.feedPressureKPaGauge + STANDING_KPA, segments: 10 };
   const sound = { ...physics, blendFraction: 0, shutOff: { ...physics.shutOff, stuckOpen: false } };
   const filled = filling(sound, conditions, options);
-  const night = nightRunning(physics, conditions, options);
-  if (night.kind !== "known") throw new Error(`no night at ${unit.key} on ${day}: ${JSON.stringify(night)}`);
-  const runs = night.value;
-  const tankFullKPa =
-    runs.tankKPaGauge ?? (runs.how === "cycling" ? runs.opensAtKPaGauge + 5 : runs.closesAtKPaGauge);
+  const night =
+    unit.build === "vented" ? SILENT : nightOf(nightRunning(physics, conditions, options), unit, day);
   const made =
-    runs.cycle?.madeMgPerL ??
-    (filled.kind === "known" ? filled.value.meanMgPerL : 1.6 * point.permeateMgPerL);
+    night.madeMgPerL ?? (filled.kind === "known" ? filled.value.meanMgPerL : 1.6 * point.permeateMgPerL);
   const blend = trouble("bypassOpen")?.size ?? 0;
   const tank = physics.tanks[0]!;
-  const stored = storedLitres(tank, tankFullKPa, physics.atmosphericKPa);
+  const tanks = physics.tanks.length;
+  const stored = tanks * storedLitres(tank, night.tankFullKPa, physics.atmosphericKPa);
   const drawnL = Math.max(0.5, Math.min(8, Math.floor(stored) / 2));
   const supply = supplyOn(mainOf(unit), day);
   const passes = trouble("carbonSpent")?.size ?? (trouble("oxidisedMembrane") ? 0.5 : 0);
@@ -71,15 +89,15 @@ export function portTruth(unit: UnitTruth, state: UnitState, day: string, temper
     drainLPerH: point.concentrateLPerH,
     permeateMgPerL: point.permeateMgPerL,
     deliveredMgPerL: (1 - blend) * made + blend * conditions.feedMgPerL + (unit.remineraliser ? 45 : 0),
-    tankFullKPa,
+    tankFullKPa: night.tankFullKPa,
     drawnL,
     tankAfterKPa: Math.max(
       0,
-      tankPressureKPaGauge(tank, Math.max(0, stored - drawnL), physics.atmosphericKPa),
+      tankPressureKPaGauge(tank, Math.max(0, stored - drawnL) / tanks, physics.atmosphericKPa),
     ),
     chargeKPa: converted(state.chargePsi, "psi", "kPa"),
-    drainRunsAtNight: runs.how !== "silent",
-    drainAtNightLPerDay: runs.drainLPerDay,
+    drainRunsAtNight: night.runs,
+    drainAtNightLPerDay: night.drainLPerDay,
     efficiency: filled.kind === "known" ? filled.value.efficiency : 0.15,
     fillingHours: filled.kind === "known" ? filled.value.hours : 0,
   };
