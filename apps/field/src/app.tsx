@@ -2,13 +2,17 @@ import { lazy, Suspense, useEffect, useState } from "react";
 import { Route, Router, Switch } from "wouter";
 import { useHashLocation } from "wouter/use-hash-location";
 import { BookScreen } from "./screens/book.tsx";
+import { BookAtOnce } from "./screens/book-at-once.tsx";
+import { KeepFirstList } from "./screens/keep-first-list.tsx";
 import { MoreScreen } from "./screens/more.tsx";
 import { NewVersion } from "./screens/new-version.tsx";
 import { SettingsScreen } from "./screens/settings.tsx";
 import { SiteScreen } from "./screens/site.tsx";
 import { StorageState } from "./screens/storage-state.tsx";
+import { prepareLines } from "./screens/use-unit-lines.ts";
 import { WhereItWas } from "./screens/where-it-was.tsx";
-import { BookProvider, useBook } from "./store/use-book.ts";
+import type { FirstList } from "./store/first-list.ts";
+import { BookProvider, type LiveBook, useBook } from "./store/use-book.ts";
 import { TimerWatch } from "./timers/timer-watch.tsx";
 import { whenIdle } from "./when-idle.ts";
 import { bookWords as words } from "./words/book.ts";
@@ -55,7 +59,7 @@ function useBookName() {
 export function App() {
   const { name, turnToDemo, turnToOwn } = useBookName();
   return (
-    <BookProvider name={name} waiting={<p className="band">{words.opening}</p>}>
+    <BookProvider name={name} waiting={waitingFor(name)} prepare={prepareBook}>
       <Router hook={useHashLocation}>
         <Hand />
         {name === DEMO ? <DemoFilling /> : null}
@@ -63,6 +67,7 @@ export function App() {
         <StorageState />
         <NewVersion />
         <TimerWatch />
+        <KeepFirstList />
         <NextScreens />
         {name === DEMO ? (
           <button type="button" className="band tint demo-bar" onClick={turnToOwn}>
@@ -100,6 +105,24 @@ export function App() {
     </BookProvider>
   );
 }
+
+const prepareBook = (live: LiveBook) => prepareLines(live.snapshot().book);
+
+/** While the book is read its first screen is there as it was, unless the hands were in the middle of a visit. */
+const waitingFor = (name: string) => (list: FirstList | undefined) => (
+  <Router hook={useHashLocation}>
+    <Switch>
+      {list ? (
+        <Route path="/">
+          <BookAtOnce list={list} isDemo={name === DEMO} />
+        </Route>
+      ) : null}
+      <Route>
+        <p className="band">{words.opening}</p>
+      </Route>
+    </Switch>
+  </Router>
+);
 
 /** The demo book fills itself the first time it is opened. */
 function DemoFilling() {

@@ -107,7 +107,7 @@ describe("the kept due list", () => {
   it("is at every moment what judging the whole book gives: edits, imports, undo, deletions, days going by", () => {
     fc.assert(
       fc.property(fc.array(step, { minLength: 1, maxLength: 25 }), (steps) => {
-        const kept = keptDueList();
+        const { rows: kept } = keptDueList();
         let [at, n, today] = [NO_STAMP as string, 0, Date.parse("2026-03-01")];
         let state: State = EMPTY_STATE;
         let book: Book = bookOf(state);
@@ -155,7 +155,7 @@ describe("the kept due list", () => {
       change("2", "unit", "u2", { name: "B" }),
     ]);
     const book = bookOf(state);
-    const kept = keptDueList();
+    const { rows: kept } = keptDueList();
     const [a, b] = kept(book, "2026-03-01");
     const later = fold(state, [
       change("3", "part", "k", { unit: "u2", role: "carbon", fittedOn: "2025-01-01" }),
@@ -164,5 +164,32 @@ describe("the kept due list", () => {
     expect(again.find((row) => row.unit === "u1")).toBe(a);
     expect(again.find((row) => row.unit === "u2")).not.toBe(b);
     expect(again[0]?.unit).toBe("u2");
+  });
+
+  it("worked out a stretch at a time is the same, also when the book goes on meanwhile", () => {
+    const units = Array.from({ length: 65 }, (_, i) => `u${i}`);
+    const state = fold(
+      EMPTY_STATE,
+      units.map(
+        (u, i): Change => ({
+          id: `c${i}`,
+          record: u,
+          kind: "unit",
+          fields: { name: u },
+          at: nextStamp(NO_STAMP, i + 1),
+          device: "d",
+          schema: SCHEMA,
+        }),
+      ),
+    );
+    const book = bookOf(state);
+    const kept = keptDueList();
+    const work = kept.stretches(book, "2026-03-01");
+    expect(work.next().done).toBe(false);
+    const later = bookOf({ records: new Map([...state.records].slice(0, 40)) });
+    expect(kept.rows(later, "2026-03-01")).toEqual(dueList(later, "2026-03-01"));
+    while (!work.next().done);
+    expect(kept.rows(later, "2026-03-01")).toEqual(dueList(later, "2026-03-01"));
+    expect(kept.rows(book, "2026-03-02")).toEqual(dueList(book, "2026-03-02"));
   });
 });

@@ -1,19 +1,32 @@
 import { type Book, type UnitFile, unitFile } from "@tapside/records";
 import { byUrgency, type DueRow, dueRow, loansOf } from "./due-list.ts";
 
-type DueList = (book: Book, today: string) => readonly DueRow[];
+export interface KeptDueList {
+  rows(book: Book, today: string): readonly DueRow[];
+  /** The same work a stretch at a time: once it has run to its end, `rows` of this book and day is at hand. */
+  stretches(book: Book, today: string): Generator<void, void>;
+}
 
 /** As `dueList`, judging anew only the units whose records have changed since it was last asked; a row that still holds is the same object. */
-export function keptDueList(): DueList {
+export function keptDueList(): KeptDueList {
   let last: { readonly book: Book; readonly today: string; readonly rows: readonly DueRow[] } | undefined;
   let byUnit: ReadonlyMap<string, Judged> = new Map();
-  return (book, today) => {
-    if (last && last.today === today && sameShelves(last.book, book)) return last.rows;
+  const isKept = (book: Book, today: string) =>
+    last !== undefined && last.today === today && sameShelves(last.book, book);
+  function* stretches(book: Book, today: string) {
+    if (isKept(book, today)) return;
     const usable = last?.today === today && last.book.instrument === book.instrument;
-    const judged = judgeAll(book, today, usable ? byUnit : new Map());
+    const judged = new Map<string, Judged>();
+    for (const stretch of judgeAll(book, today, usable ? byUnit : new Map(), judged)) yield stretch;
     byUnit = judged;
     last = { book, today, rows: [...judged.values()].map(({ row }) => row).sort(byUrgency) };
-    return last.rows;
+  }
+  return {
+    stretches,
+    rows: (book, today) => {
+      for (const _ of stretches(book, today));
+      return last?.rows ?? [];
+    },
   };
 }
 
@@ -40,9 +53,15 @@ const SHELVES = [
 
 const sameShelves = (a: Book, b: Book): boolean => SHELVES.every((shelf) => a[shelf] === b[shelf]);
 
-function judgeAll(book: Book, today: string, before: ReadonlyMap<string, Judged>) {
+const UNITS_A_STRETCH = 20;
+
+function* judgeAll(
+  book: Book,
+  today: string,
+  before: ReadonlyMap<string, Judged>,
+  judged: Map<string, Judged>,
+): Generator<void, void> {
   const loans = loansOf(book);
-  const judged = new Map<string, Judged>();
   for (const id of book.unit.keys()) {
     const file = unitFile(book, id);
     if (!file) continue;
@@ -50,8 +69,8 @@ function judgeAll(book: Book, today: string, before: ReadonlyMap<string, Judged>
     const old = before.get(id);
     const holds = old && old.loan === loan && sameFile(old.row.file, file);
     judged.set(id, holds ? old : { row: dueRow(file, today, loan), loan });
+    if (judged.size % UNITS_A_STRETCH === 0) yield;
   }
-  return judged;
 }
 
 function sameFile(a: UnitFile, b: UnitFile): boolean {

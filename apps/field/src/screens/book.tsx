@@ -1,18 +1,20 @@
-import { carryList, plannedFor, unitsFound, whereIs } from "@tapside/book";
+import { unitsFound, whereIs } from "@tapside/book";
 import { useDeferredValue, useEffect, useMemo, useState } from "react";
 import { useLocation } from "wouter";
 import { Band } from "../look/band.tsx";
 import { todayIso } from "../look/fields/date-field.tsx";
-import { GrowingList } from "../look/growing-list.tsx";
 import { Screen } from "../look/screen.tsx";
 import { useBook } from "../store/use-book.ts";
 import { whenIdle } from "../when-idle.ts";
 import { bookWords as words } from "../words/book.ts";
 import { officeWords } from "../words/office.ts";
 import { setupWords } from "../words/setup.ts";
+import { askedFor } from "./asked-for.ts";
 import { day, weekdayOf } from "./day.ts";
+import { dayCounts } from "./day-counts.ts";
 import { LanguageSwitch } from "./language-switch.tsx";
 import type { UnitLine } from "./unit-line.ts";
+import { DayBand, NotExported, SearchBox, UnitsFound } from "./units-found.tsx";
 import { useUnitLines } from "./use-unit-lines.ts";
 
 interface BookScreenProps {
@@ -24,7 +26,7 @@ interface BookScreenProps {
 export function BookScreen({ onDemo, isDemo }: BookScreenProps) {
   const { live } = useBook();
   const [, navigate] = useLocation();
-  const [query, setQuery] = useState("");
+  const [query, setQuery] = useState(askedFor.take);
   const lines = useUnitLines();
   const asked = useDeferredValue(query);
   const found = useMemo(() => unitsFound(lines, asked), [lines, asked]);
@@ -54,14 +56,7 @@ export function BookScreen({ onDemo, isDemo }: BookScreenProps) {
       }
     >
       {live.clockAhead ? <Band tint>{words.clockAhead}</Band> : null}
-      {live.unsent > 0 && !isDemo ? (
-        <Band tint press={{ to: "/more" }}>
-          <span className="row">
-            <span>{words.notExported(live.unsent)}</span>
-            <span className="note">{words.export}</span>
-          </span>
-        </Band>
-      ) : null}
+      {live.unsent > 0 && !isDemo ? <NotExported count={live.unsent} /> : null}
       {empty ? (
         <>
           <Band>
@@ -84,24 +79,9 @@ export function BookScreen({ onDemo, isDemo }: BookScreenProps) {
       ) : (
         <Today />
       )}
-      {lines.length > 3 ? (
-        <label className="band entry">
-          <span>{words.search}</span>
-          <input type="search" value={query} onChange={(event) => setQuery(event.target.value)} />
-        </label>
-      ) : null}
+      {lines.length > 3 ? <SearchBox query={query} onChange={setQuery} /> : null}
       <Lots query={asked} />
-      {lines.length > 0 && found.length === 0 ? <p className="band">{words.nothingFound}</p> : null}
-      <GrowingList key={asked} items={found} more={officeWords.moreUnits}>
-        {(line) => (
-          <Band key={line.id} press={{ to: `/unit/${line.id}` }} fixed={line.fixed}>
-            <span className="name">
-              <strong>{line.title}</strong>
-            </span>
-            <p className="note">{line.line}</p>
-          </Band>
-        )}
-      </GrowingList>
+      {lines.length > 0 ? <UnitsFound found={found} asked={asked} /> : null}
       {bare.map((site) => (
         <Band key={site.id} tint press={{ to: `/site/${site.id}` }}>
           <span className="name">{site.name}</span>
@@ -141,16 +121,7 @@ function useSitesWithoutUnit() {
 /** The way to the day: how many visits are planned and how many parts to load. */
 function Today() {
   const { snapshot } = useBook();
-  const lines = useUnitLines();
-  const today = todayIso();
-  const planned = new Set(plannedFor(snapshot.book, today).map((plan) => plan.unit));
-  const rows = lines.filter((line) => planned.has(line.id)).map((line) => line.row);
-  const parts = carryList(rows, today).reduce((sum, line) => sum + line.count, 0);
-  return (
-    <Band tint press={{ to: `/day/${today}` }}>
-      <strong>{officeWords.today(planned.size, parts)}</strong>
-    </Band>
-  );
+  return <DayBand {...dayCounts(snapshot.book, useUnitLines(), todayIso())} />;
 }
 
 /** "Where is lot X?": parts by lot or serial number, those in service first. */

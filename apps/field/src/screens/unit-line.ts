@@ -1,5 +1,8 @@
 import { type DueRow, keptDueList, ownersOf, searchText } from "@tapside/book";
 import type { Book, UnitFile } from "@tapside/records";
+
+import type { LineFacts } from "../store/first-list.ts";
+
 import { bookWords as words } from "../words/book.ts";
 import { messages } from "../words/messages.ts";
 import { officeWords } from "../words/office.ts";
@@ -10,6 +13,7 @@ export interface UnitLine {
   readonly id: string;
   readonly title: string;
   readonly line: string;
+  readonly facts: LineFacts;
   /** Cannot be moved: its line has an end date. */
   readonly fixed: boolean;
   readonly text: string;
@@ -23,15 +27,15 @@ interface Last {
 }
 
 /** All units of the book, the most urgent first; lines that still hold are the same objects. `today` is an ISO date. */
-export function keptUnitLines(): (book: Book, today: string) => readonly UnitLine[] {
-  const rowsOf = keptDueList();
+export function keptUnitLines() {
+  const due = keptDueList();
   const kept = new WeakMap<DueRow, { readonly owners: string; readonly line: UnitLine }>();
   let last: Last | undefined;
-  return (book, today) => {
-    const rows = rowsOf(book, today);
+  const lines = (book: Book, today: string): readonly UnitLine[] => {
+    const rows = due.rows(book, today);
     if (last?.rows === rows && last.ownership === book.ownership) return last.lines;
     const owners = ownersBySite(book);
-    const lines = rows.map((row) => {
+    const made = rows.map((row) => {
       const names = owners.get(row.file.site.id) ?? [];
       const mark = names.join("\n");
       const old = kept.get(row);
@@ -40,9 +44,10 @@ export function keptUnitLines(): (book: Book, today: string) => readonly UnitLin
       kept.set(row, { owners: mark, line });
       return line;
     });
-    last = { rows, ownership: book.ownership, lines };
-    return lines;
+    last = { rows, ownership: book.ownership, lines: made };
+    return made;
   };
+  return { lines, stretches: due.stretches };
 }
 
 function ownersBySite(book: Book): ReadonlyMap<string, readonly string[]> {
@@ -53,13 +58,15 @@ function ownersBySite(book: Book): ReadonlyMap<string, readonly string[]> {
 /** Words are found when they are first asked for: of a long list only what is looked at is ever written out. */
 function lineOf(row: DueRow, owners: readonly string[], today: string): UnitLine {
   const { file } = row;
+  const facts = factsOf(row);
   let said: string | undefined;
   let text: string | undefined;
   return {
     id: row.unit,
     title: titleOf(file),
+    facts,
     get line() {
-      said ??= sayLine(row, today);
+      said ??= sayLine(facts, today);
       return said;
     },
     fixed: row.reasons[0]?.why === "bypassEnds" || row.reasons[0]?.why === "loanEnds",
@@ -77,17 +84,24 @@ export const titleOf = ({ site, point, unit }: UnitFile): string =>
     .filter(Boolean)
     .join(", ");
 
-function sayLine({ file, reasons }: DueRow, today: string): string {
-  const [first] = reasons;
+function factsOf({ file, reasons: [first] }: DueRow): LineFacts {
   const last = file.visits.at(-1);
-  const points =
-    file.openPoints.length > 0 && first?.why !== "openPoint" ? words.openPoints(file.openPoints.length) : "";
+  return {
+    ...(first && { first }),
+    openPoints: file.openPoints.length,
+    ...(last && { lastVisit: last.startedAt ?? "" }),
+  };
+}
+
+/** Why somebody has to come, or when somebody last was. */
+export function sayLine({ first, openPoints, lastVisit }: LineFacts, today: string): string {
+  const points = openPoints > 0 && first?.why !== "openPoint" ? words.openPoints(openPoints) : "";
   const when = first?.on === undefined || first.why === "visitOpen" ? "" : whenOf(first.on, today);
   const said = first
     ? messages.dueReason(first)
-    : last
-      ? words.lastVisit(day(last.startedAt))
-      : words.noVisit;
+    : lastVisit === undefined
+      ? words.noVisit
+      : words.lastVisit(day(lastVisit));
   return [[said, when].filter(Boolean).join(" "), points].filter(Boolean).join(" · ");
 }
 

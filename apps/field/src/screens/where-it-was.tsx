@@ -1,15 +1,8 @@
 import { useEffect, useState } from "react";
 import { useLocation } from "wouter";
 import type { LiveBook } from "../store/open-book.ts";
+import { isInVisit, type Place, placeOf } from "../store/place.ts";
 import { useBook } from "../store/use-book.ts";
-
-/** A visit left longer ago than this is found through the book, not opened by itself. */
-const SAME_DAY_MS = 12 * 3600 * 1000;
-
-interface Place {
-  readonly path: string;
-  readonly ms: number;
-}
 
 /**
  * A phone that ended the app in the middle of a visit (for want of memory, or a flat battery) opens it again where it was. Nothing
@@ -41,9 +34,9 @@ export function WhereItWas() {
 async function placeToReturnTo(live: LiveBook) {
   if (!/^#?\/?$/.test(location.hash) || sessionStorage.getItem("here")) return undefined;
   const kept = await live.place();
-  const place = kept ? (JSON.parse(kept) as Place) : undefined;
+  const place = placeOf(kept);
   const visit = live.snapshot().book.visit.get(/^\/visit\/([^/]+)/.exec(place?.path ?? "")?.[1] ?? "");
-  if (!place || !visit || visit.closed || Date.now() - place.ms > SAME_DAY_MS) return undefined;
+  if (!place || !isInVisit(place, Date.now()) || !visit || visit.closed) return undefined;
   const held = (await navigator.locks?.query())?.held ?? [];
   return held.some((lock) => lock.name === "visit-open") ? undefined : place.path;
 }

@@ -1,6 +1,8 @@
 import { known, type Outcome, refused } from "@tapside/quantities";
 import { type Change, type ChangeStore, sortOut } from "@tapside/records";
 import { type BookDatabase, withReopen } from "./databases.ts";
+import { KEPT } from "./first-list.ts";
+import { PIECES, pause } from "./pause.ts";
 
 export interface DexieStore extends ChangeStore {
   /** Moves the changes of a closed visit into one row with its history as text. */
@@ -28,7 +30,7 @@ export function dexieStore(db: BookDatabase): DexieStore {
         }
         return known({ added: sorted.fresh.length });
       }),
-    all: () => guarded(async () => known(await withReopen(db, () => readAll(db)))),
+    all: () => guarded(async () => known(await parsed(await withReopen(db, () => readAll(db))))),
     subscribe: (listener) => {
       listeners.add(listener);
       return () => listeners.delete(listener);
@@ -47,7 +49,7 @@ async function guarded<T>(work: () => Promise<Outcome<T>>): Promise<Outcome<T>> 
 }
 
 const keep = (db: BookDatabase, changes: readonly Change[]) =>
-  db.transaction("rw", db.changes, db.closed, async () => {
+  db.transaction("rw", db.changes, db.closed, db.meta, async () => {
     const rows = await db.changes.bulkGet(changes.map((change) => change.id));
     const closed = await db.closed.bulkGet([...new Set(changes.map((change) => change.record))]);
     const kept = new Map<string, Change>();
@@ -58,20 +60,44 @@ const keep = (db: BookDatabase, changes: readonly Change[]) =>
     await db.changes.bulkAdd(
       sorted.fresh.map((change) => ({ id: change.id, record: change.record, text: JSON.stringify(change) })),
     );
+    const counted = await db.meta.get(KEPT);
+    if (counted) await db.meta.put({ name: KEPT, value: Number(counted.value) + sorted.fresh.length });
     return sorted;
   });
 
 const changesOf = (text: string): readonly Change[] =>
   text === "" ? [] : text.split("\n").map((line) => JSON.parse(line) as Change);
 
-const readAll = (db: BookDatabase) =>
-  db.transaction("r", db.changes, db.closed, async () => {
-    const [rows, closed] = await Promise.all([db.changes.toArray(), db.closed.toArray()]);
-    return [
-      ...closed.flatMap((row) => changesOf(row.text)),
-      ...rows.map((row) => JSON.parse(row.text) as Change),
-    ];
+/** Every change as text. A database that has not counted its changes, or counted wrong, counts them now. */
+async function readAll(db: BookDatabase): Promise<readonly string[]> {
+  const { texts, counted } = await db.transaction("r", db.changes, db.closed, db.meta, () => textsIn(db));
+  if (counted === texts.length) return texts;
+  return db.transaction("rw", db.changes, db.closed, db.meta, async () => {
+    const again = await textsIn(db);
+    await db.meta.put({ name: KEPT, value: again.texts.length });
+    return again.texts;
   });
+}
+
+async function textsIn(db: BookDatabase) {
+  const [rows, closed, counted] = await Promise.all([
+    db.changes.toArray(),
+    db.closed.toArray(),
+    db.meta.get(KEPT),
+  ]);
+  const texts = closed.flatMap((row) => (row.text === "" ? [] : row.text.split("\n")));
+  for (const row of rows) texts.push(row.text);
+  return { texts, counted: counted?.value };
+}
+
+async function parsed(texts: readonly string[]): Promise<readonly Change[]> {
+  const changes: Change[] = [];
+  for (const text of texts) {
+    changes.push(JSON.parse(text) as Change);
+    if (changes.length % PIECES === 0) await pause();
+  }
+  return changes;
+}
 
 const closeRecord = (db: BookDatabase, record: string) =>
   db.transaction("rw", db.changes, db.closed, async () => {

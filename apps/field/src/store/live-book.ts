@@ -1,5 +1,6 @@
 import type { Outcome } from "@tapside/quantities";
 import type { Book, FieldValue, Photo, State } from "@tapside/records";
+import type { FirstList } from "./first-list.ts";
 
 export interface Snapshot {
   readonly book: Book;
@@ -63,5 +64,7 @@ export interface LiveBook {
   /** Where in the app the hands were when it was last open. */
   place(): Promise<string | undefined>;
   setPlace(text: string): Promise<void>;
+  /** Keeps what the first screen says, to be shown at once when the book is opened next; does nothing while something waits for the disk. */
+  keepFirstList(list: FirstList): Promise<void>;
   close(): void;
 }

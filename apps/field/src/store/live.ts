@@ -1,14 +1,5 @@
 import { known } from "@tapside/quantities";
-import {
-  bookOf,
-  type Change,
-  checkValue,
-  EMPTY_STATE,
-  exportFile,
-  fold,
-  importFile,
-  memoryStore,
-} from "@tapside/records";
+import { bookOf, type Change, checkValue, exportFile, fold, importFile, memoryStore } from "@tapside/records";
 import { changeMaker } from "./change-maker.ts";
 import type { DexieStore } from "./dexie-store.ts";
 import { diskQueue } from "./disk-queue.ts";
@@ -16,23 +7,26 @@ import type { Edit, LiveBook, Snapshot, WriteOptions } from "./live-book.ts";
 import type { Meta } from "./meta.ts";
 import { newId } from "./new-id.ts";
 import type { Photos } from "./photos.ts";
+import type { Start } from "./start-of.ts";
 import { undoSteps } from "./undo-steps.ts";
 
 interface Parts {
   readonly name: string;
   readonly disk: DexieStore | undefined;
-  readonly stored: readonly Change[];
+  readonly start: Start;
+  /** What other tabs wrote while it was being read. */
+  readonly early: readonly Change[];
   readonly meta: Meta;
   readonly photos: Photos;
 }
 
 /** The book in memory over what the disk holds: folds at once, keeps a moment later. */
-export function liveBook({ name, disk, stored, meta, photos }: Parts): LiveBook {
+export function liveBook({ name, disk, start, early, meta, photos }: Parts): LiveBook {
   const listeners = new Set<() => void>();
-  const byId = new Map<string, Change>();
+  const byId = new Map<string, Change>(start.changes.map((change) => [change.id, change]));
   const maker = changeMaker(meta.device);
   const steps = undoSteps();
-  let now: Snapshot = { book: bookOf(EMPTY_STATE), state: EMPTY_STATE, revision: 0 };
+  let now: Snapshot = { book: start.book, state: start.state, revision: 0 };
   let unsafePhotos = false;
   let shownAsRefused = disk === undefined;
 
@@ -107,7 +101,8 @@ export function liveBook({ name, disk, stored, meta, photos }: Parts): LiveBook 
     return known({ added: fresh.length });
   };
 
-  takeIn(stored);
+  for (const change of start.changes) maker.observe(change.at);
+  takeIn(early);
   disk?.subscribe(takeIn);
   return {
     name,
@@ -152,6 +147,9 @@ export function liveBook({ name, disk, stored, meta, photos }: Parts): LiveBook 
     retry,
     get clockAhead() {
       return maker.clockAhead;
+    },
+    keepFirstList: async (list) => {
+      if (queue.waiting === 0 && !refused()) await meta.setFirstList(list, byId.size);
     },
     place: meta.place,
     setPlace: meta.setPlace,

@@ -1,6 +1,7 @@
 import { NO_STAMP } from "@tapside/records";
 import type { BookDatabase } from "./databases.ts";
 import { deviceOfTab } from "./device-of-tab.ts";
+import { type FirstList, keepFirstList } from "./first-list.ts";
 
 /** What a book's database knows about itself. */
 export interface Meta {
@@ -11,6 +12,8 @@ export interface Meta {
   /** Where in the app the hands were, as text of the app's own. */
   place(): Promise<string | undefined>;
   setPlace(text: string): Promise<void>;
+  /** Keeps the first screen for the next time the book is opened; it stands on this many changes. */
+  setFirstList(list: FirstList, changes: number): Promise<void>;
   /** Lets another tab take this one's device id over. */
   release(): void;
 }
@@ -30,6 +33,9 @@ export async function metaIn(db: BookDatabase | undefined, newId: () => string):
     },
     setPlace: async (text) => {
       await db?.meta.put({ name: "place", value: text }).catch(() => undefined);
+    },
+    setFirstList: async (list, changes) => {
+      if (db) await keepFirstList(db, list, changes);
     },
     setExported: async (stamp) => {
       exported = stamp;

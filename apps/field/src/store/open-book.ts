@@ -1,21 +1,32 @@
 import type { Change } from "@tapside/records";
 import { bookDatabase, photoDatabase } from "./databases.ts";
 import { dexieStore } from "./dexie-store.ts";
+import { type FirstList, readFirstList } from "./first-list.ts";
 import { liveBook } from "./live.ts";
 import type { LiveBook } from "./live-book.ts";
 import { metaIn } from "./meta.ts";
 import { newId } from "./new-id.ts";
+import { pause } from "./pause.ts";
 import { photosIn } from "./photos.ts";
+import { startOf } from "./start-of.ts";
 
 export type { Edit, LiveBook, Snapshot } from "./live-book.ts";
 
-/** Opens a book by the name of its database; the demo book has a name of its own and never mixes. */
-export async function openBook(name: string): Promise<LiveBook> {
+/**
+ * Opens a book by the name of its database; the demo book has a name of its own and never mixes. What its first screen said when it was
+ * last at rest is told to `onList` at once, before the book itself is read.
+ */
+export async function openBook(name: string, onList?: (list: FirstList) => void): Promise<LiveBook> {
   const db = bookDatabase(name);
   const opened = await db.open().then(
     () => true,
     () => false,
   );
+  const list = opened && onList && (await readFirstList(db, Date.now()));
+  if (list) {
+    onList(list);
+    await pause();
+  }
   const store = opened ? dexieStore(db) : undefined;
   const early: Change[] = [];
   const stopListening = store?.subscribe((changes) => early.push(...changes));
@@ -23,12 +34,14 @@ export async function openBook(name: string): Promise<LiveBook> {
   const ok = stored?.kind === "known";
   const meta = await metaIn(ok ? db : undefined, newId);
   const photos = photosIn(ok ? photoDatabase(name) : undefined);
+  const start = await startOf(ok ? stored.value : []);
   stopListening?.();
   if (ok) askToPersist();
   return liveBook({
     name,
     disk: ok ? store : undefined,
-    stored: ok ? [...stored.value, ...early] : [],
+    start,
+    early,
     meta,
     photos,
   });

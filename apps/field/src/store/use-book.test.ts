@@ -10,7 +10,7 @@ function Reader() {
 }
 
 test("until the book is open what waits is shown, and nothing below it", () => {
-  const provided = { name: "use-book", waiting: "Opening", children: createElement(Reader) };
+  const provided = { name: "use-book", waiting: () => "Opening", children: createElement(Reader) };
   expect(renderToString(createElement(BookProvider, provided))).toBe("Opening");
 });
 
