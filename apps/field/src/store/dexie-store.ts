@@ -1,5 +1,6 @@
 import { known, type Outcome, refused } from "@tapside/quantities";
 import { type Change, type ChangeStore, sortOut } from "@tapside/records";
+import type { EntityTable } from "dexie";
 import { type BookDatabase, withReopen } from "./databases.ts";
 import { KEPT } from "./first-list.ts";
 import { PIECES, pause } from "./pause.ts";
@@ -50,8 +51,8 @@ async function guarded<T>(work: () => Promise<Outcome<T>>): Promise<Outcome<T>> 
 
 const keep = (db: BookDatabase, changes: readonly Change[]) =>
   db.transaction("rw", db.changes, db.closed, db.meta, async () => {
-    const rows = await db.changes.bulkGet(changes.map((change) => change.id));
-    const closed = await db.closed.bulkGet([...new Set(changes.map((change) => change.record))]);
+    const rows = await rowsOf(db.changes, new Set(changes.map((change) => change.id)));
+    const closed = await rowsOf(db.closed, new Set(changes.map((change) => change.record)));
     const kept = new Map<string, Change>();
     for (const row of rows) if (row) kept.set(row.id, JSON.parse(row.text) as Change);
     for (const row of closed)
@@ -64,6 +65,16 @@ const keep = (db: BookDatabase, changes: readonly Change[]) =>
     if (counted) await db.meta.put({ name: KEPT, value: Number(counted.value) + sorted.fresh.length });
     return sorted;
   });
+
+/** A whole book taken in asks once which keys are there, not a thousand times for each. */
+async function rowsOf<Row, Key extends "id" | "record">(
+  table: EntityTable<Row, Key & keyof Row>,
+  keys: ReadonlySet<string>,
+): Promise<readonly (Row | undefined)[]> {
+  if (keys.size <= 20) return table.bulkGet([...keys] as never[]);
+  const there = (await table.toCollection().primaryKeys()) as readonly unknown[];
+  return table.bulkGet(there.filter((key) => keys.has(String(key))) as never[]);
+}
 
 const changesOf = (text: string): readonly Change[] =>
   text === "" ? [] : text.split("\n").map((line) => JSON.parse(line) as Change);
