@@ -98,7 +98,7 @@ export type ExpectedId =
 export interface Task {
   /** e.g. "replace:sediment", "replace:element", "setAirCharge", "sanitise". */
   readonly id: string;
-  readonly why: "dueByDate" | "dueByLitres" | "finding" | "openPoint" | "kindOfVisit";
+  readonly why: "dueByDate" | "dueByLitres" | "dueByHours" | "finding" | "openPoint" | "kindOfVisit";
   readonly part?: string;
   readonly detail?: Readonly<Record<string, string | number>>;
   /** Caution ids that stand at this task. */
@@ -111,6 +111,8 @@ export interface DueItem {
   /** ISO date; null when the fitting date is not known. */
   readonly byDate: string | null;
   readonly litresLeft?: { readonly low: number; readonly high: number };
+  /** Of the hours it is made for, by the hour counter. */
+  readonly hoursLeft?: number;
   readonly overdue: boolean;
 }
 

@@ -1,6 +1,7 @@
 import type { Kept, Part, PartRole, UnitFile } from "@tapside/records";
 import type { DueItem } from "./assessment.ts";
 import { carbonLeft, carbonUsedM3 } from "./carbon-left.ts";
+import { hoursLeft } from "./hours-left.ts";
 import { changedHere, partsInService, type Visit } from "./internal/parts-in-service.ts";
 
 /** Months between changes when the part's record names none. Pre-filters 12, membrane 24: common practice, no source. */
@@ -14,31 +15,41 @@ export const USUAL_MONTHS: Readonly<Partial<Record<PartRole, number>>> = {
   element: 24,
 };
 
-const ROLES = Object.keys(USUAL_MONTHS) as PartRole[];
-/** A part is changed at a visit when 90 % of its rated litres have passed: office rule. */
-const LITRES_SHARE = 0.9;
+/** A softener has no usual months: it is due where its record names months or hours. */
+const ROLES = [...(Object.keys(USUAL_MONTHS) as PartRole[]), "softener"] as const;
+/** A part is changed at a visit when 90 % of its rated litres or hours have passed: office rule. */
+const USED_SHARE = 0.9;
 
-/** What is due and when, by date or litres, whichever first. A part changed in this visit counts as the new one. */
+/** What is due and when, by date, litres or hours, whichever first. A part changed in this visit counts as the new one. */
 export function dueItems(file: UnitFile, visit: Visit, asOf: string): readonly DueItem[] {
   return ROLES.flatMap((role) =>
-    partsInService(file, visit, "asFound", role).map((part) => dueItem(file, visit, part, role, asOf)),
+    partsInService(file, visit, "asFound", role)
+      .filter(isEverDue)
+      .map((part) => dueItem(file, visit, part, role, asOf)),
   );
 }
 
+const isEverDue = (part: Kept<Part>): boolean =>
+  part.role !== "softener" ||
+  [part.intervalMonths, part.ratedLitres, part.ratedHours].some((one) => one! > 0);
+
 function dueItem(file: UnitFile, visit: Visit, part: Kept<Part>, role: PartRole, asOf: string): DueItem {
-  const months = part.intervalMonths ?? USUAL_MONTHS[role]!;
+  const months = part.intervalMonths ?? USUAL_MONTHS[role];
   const today = day(visit.startedAt ?? asOf) || day(asOf);
   const changed = changedHere(visit, part, file.parts);
   const since = changed ? today : part.fittedOn;
-  const byDate = since ? monthsLater(since, months) : null;
+  const byDate = since && months !== undefined ? monthsLater(since, months) : null;
   const litres = changed ? ofNewPart(file, visit, part, role) : litresLeft(file, visit, part, role);
-  const byLitres = litres !== undefined && litres.low <= (1 - LITRES_SHARE) * (part.ratedLitres ?? 0);
+  const byLitres = litres !== undefined && litres.low <= (1 - USED_SHARE) * (part.ratedLitres ?? 0);
+  const hours = changed ? part.ratedHours : hoursLeft(file, visit, part);
+  const byHours = hours !== undefined && hours <= (1 - USED_SHARE) * (part.ratedHours ?? 0);
   return {
     part: part.id,
     role,
     byDate,
     ...(litres && { litresLeft: litres }),
-    overdue: !changed && ((byDate !== null && byDate <= today) || byLitres),
+    ...(hours !== undefined && { hoursLeft: hours }),
+    overdue: !changed && ((byDate !== null && byDate <= today) || byLitres || byHours),
   };
 }
 

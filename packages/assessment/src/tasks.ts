@@ -157,7 +157,15 @@ function fromDue(due: readonly DueItem[]): Task[] {
     if (!item.overdue) return [];
     const id = first ? `replace:${item.role}` : `replace:${item.role}:${item.part}`;
     const byLitres = item.litresLeft !== undefined && item.litresLeft.low <= 0;
-    const why = byLitres ? "dueByLitres" : item.byDate === null ? "dueByLitres" : "dueByDate";
+    const byHours = item.hoursLeft !== undefined && item.hoursLeft <= 0;
+    const other = item.hoursLeft !== undefined && !item.litresLeft ? "dueByHours" : "dueByLitres";
+    const why = byLitres
+      ? "dueByLitres"
+      : byHours
+        ? "dueByHours"
+        : item.byDate === null
+          ? other
+          : "dueByDate";
     return [task(id, why, { part: item.part, detail: item.byDate ? { byDate: item.byDate } : {} })];
   });
 }

@@ -1,5 +1,5 @@
 import type { Phase, SlotId, UnitFile, VisitKind } from "@tapside/records";
-import { absentPorts, SLOTS } from "@tapside/records";
+import { absentPorts, SLOTS, withHourCounter } from "@tapside/records";
 import type { Assessment, Task } from "./assessment.ts";
 import { amountOf } from "./internal/amounts.ts";
 import type { Visit } from "./internal/parts-in-service.ts";
@@ -105,7 +105,9 @@ export function toRead(file: UnitFile, visit: Visit, tasks: readonly Task[]): To
   const air = tasks.some((one) => one.id === "setAirCharge") || visit.work.setAirCharge?.state === "done";
   const asLeft = worked || tasks.length > 0 ? AS_LEFT[kind] : [];
   return [
-    ...withStatic(asFound, file, visit).map((slot) => ({ phase: "asFound", slot }) as const),
+    ...withHourCounter(withStatic(asFound, file, visit), file).map(
+      (slot) => ({ phase: "asFound", slot }) as const,
+    ),
     ...(bypassed ? [] : [...asLeft, ...(air ? (["airCharge"] as const) : [])]).map(
       (slot) => ({ phase: "asLeft", slot }) as const,
     ),

@@ -53,6 +53,22 @@ const KITCHEN: Records = {
 };
 
 describe("due by date or by litres, whichever comes first", () => {
+  it("a lamp of 9,000 h lit day and night is due after nine tenths of 375 days (9,000 h / 24 h: arithmetic)", () => {
+    const hours = (value: number, day: string) => ({
+      "reading:asFound:hourCounter": { ...meter(value, day), unit: "h", port: "hourMeter" },
+    });
+    const [row] = dueList(
+      book({
+        ...KITCHEN,
+        "part c": { unit: "u", role: "uvLamp", fittedOn: "2026-01-01", ratedHours: 9000, hoursAtFitting: 0 },
+        "visit v": visit("u", "2026-01-11", hours(240, "2026-01-11")),
+        "visit w": visit("u", "2026-01-31", hours(720, "2026-01-31")),
+      }),
+      "2026-02-01",
+    );
+    expect(row?.reasons).toEqual([{ why: "hours", on: "2026-12-04", role: "uvLamp", part: "c" }]);
+  });
+
   it("twelve months after fitting where nothing is metered (common practice, no source)", () => {
     const [row] = dueList(book({ ...KITCHEN, "visit v": visit("u", "2025-11-20") }), "2026-11-25");
     expect(row?.reasons).toEqual([{ why: "date", on: "2026-11-20", role: "carbon", part: "c" }]);

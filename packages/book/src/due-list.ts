@@ -11,7 +11,15 @@ import {
 
 /** Why somebody has to come, and by which day ("2026-11-25"); no day: as soon as it suits. */
 export interface DueReason {
-  readonly why: "visitOpen" | "bypassEnds" | "loanEnds" | "date" | "litres" | "openPoint" | "noVisit";
+  readonly why:
+    | "visitOpen"
+    | "bypassEnds"
+    | "loanEnds"
+    | "date"
+    | "litres"
+    | "hours"
+    | "openPoint"
+    | "noVisit";
   readonly on?: string;
   readonly role?: string;
   readonly part?: string;
@@ -93,24 +101,34 @@ function pointReasons(file: UnitFile): DueReason[] {
 }
 
 function partReasons(file: UnitFile, today: string): DueReason[] {
-  const meter = meterReadings(file);
+  const [meter, counter] = [readingsOf(file, "waterMeter"), readingsOf(file, "hourCounter")];
   const now = atTheDesk(file, today);
   return dueItems(file, now, today).flatMap((item): DueReason[] => {
-    const byLitres = item.litresLeft && litresDay(item.part, item.litresLeft.low, file, meter);
-    const of = { role: item.role, part: item.part };
-    if (byLitres && (!item.byDate || byLitres < item.byDate)) return [{ why: "litres", on: byLitres, ...of }];
-    return item.byDate ? [{ why: "date", on: item.byDate, ...of }] : [];
+    const part = file.parts.find((one) => one.id === item.part);
+    const byLitres = item.litresLeft && usedUpOn(item.litresLeft.low, part?.ratedLitres ?? 0, meter);
+    const byHours =
+      item.hoursLeft === undefined ? undefined : usedUpOn(item.hoursLeft, part?.ratedHours ?? 0, counter);
+    const ways = [
+      { why: "date", on: item.byDate ?? undefined },
+      { why: "litres", on: byLitres },
+      { why: "hours", on: byHours },
+    ] as const;
+    const known = ways.flatMap(({ why, on }) => (on ? [{ why, on, role: item.role, part: item.part }] : []));
+    return known.sort((x, y) => compare(x.on, y.on)).slice(0, 1);
   });
 }
 
 /** A visit nobody makes: today's parts with the newest meter reading, so that what is due is judged as it stands now. */
 function atTheDesk(file: UnitFile, today: string): KeptVisit {
-  const read = file.visits.findLast((visit) => meterOf(visit) !== undefined);
+  const read = file.visits.findLast((visit) => readingIn(visit, "waterMeter") !== undefined);
+  const counted = file.visits.findLast((visit) => readingIn(visit, "hourCounter") !== undefined);
+  const hourCounter = counted && readingIn(counted, "hourCounter");
+  const { asFound = {}, asLeft = {} } = read?.readings ?? {};
   return {
     id: "due",
     unit: file.unit.id,
     startedAt: today,
-    readings: read?.readings ?? { asFound: {}, asLeft: {} },
+    readings: { asFound, asLeft: { ...asLeft, ...(hourCounter && { hourCounter }) } },
     answers: {},
     exceptions: {},
     work: {},
@@ -119,40 +137,38 @@ function atTheDesk(file: UnitFile, today: string): KeptVisit {
   } as unknown as KeptVisit;
 }
 
-interface MeterReading {
+/** What a counter stood at: litres, or hours. */
+interface Counted {
   readonly dayMs: number;
-  readonly litres: number;
+  readonly count: number;
 }
 
 const DAY_MS = 24 * 3600 * 1000;
 /** Two readings nearer together than this say little about a usual week. */
 const SHORTEST_DAYS = 7;
-const LITRES_SHARE = 0.9;
+const USED_SHARE = 0.9;
 
-const meterOf = (visit: KeptVisit) => visit.readings.asLeft.waterMeter ?? visit.readings.asFound.waterMeter;
+type Counter = "waterMeter" | "hourCounter";
 
-function meterReadings(file: UnitFile): readonly MeterReading[] {
+const readingIn = (visit: KeptVisit, slot: Counter) =>
+  visit.readings.asLeft[slot] ?? visit.readings.asFound[slot];
+
+function readingsOf(file: UnitFile, slot: Counter): readonly Counted[] {
   return file.visits.flatMap((visit) => {
-    const reading = meterOf(visit);
+    const reading = readingIn(visit, slot);
     const dayMs = Date.parse(visit.startedAt ?? "");
     if (!reading || reading.value === null || Number.isNaN(dayMs)) return [];
-    const litres = inBaseUnit("waterMeter", reading.value, reading.unit);
-    return litres.kind === "known" ? [{ dayMs, litres: litres.value }] : [];
+    const count = inBaseUnit(slot, reading.value, reading.unit);
+    return count.kind === "known" ? [{ dayMs, count: count.value }] : [];
   });
 }
 
-/** The day the part's litres run down to the last tenth, at the pace between the last two readings far enough apart. */
-function litresDay(
-  part: string,
-  leftL: number,
-  file: UnitFile,
-  meter: readonly MeterReading[],
-): string | undefined {
-  const last = meter.at(-1);
-  const before = last && meter.findLast((one) => last.dayMs - one.dayMs >= SHORTEST_DAYS * DAY_MS);
-  const pace = last && before ? ((last.litres - before.litres) / (last.dayMs - before.dayMs)) * DAY_MS : 0;
-  const rated = file.parts.find((one) => one.id === part)?.ratedLitres ?? 0;
-  const usable = leftL - (1 - LITRES_SHARE) * rated;
+/** The day what is left runs down to the last tenth of what a part is made for, at the pace between the last two readings far enough apart. */
+function usedUpOn(left: number, rated: number, counted: readonly Counted[]): string | undefined {
+  const last = counted.at(-1);
+  const before = last && counted.findLast((one) => last.dayMs - one.dayMs >= SHORTEST_DAYS * DAY_MS);
+  const pace = last && before ? ((last.count - before.count) / (last.dayMs - before.dayMs)) * DAY_MS : 0;
+  const usable = left - (1 - USED_SHARE) * rated;
   if (!last || (usable > 0 && !(pace > 0))) return undefined;
   const days = usable > 0 ? Math.floor(usable / pace) : 0;
   return days > 36500 ? undefined : new Date(last.dayMs + days * DAY_MS).toISOString().slice(0, 10);

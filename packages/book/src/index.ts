@@ -2,6 +2,7 @@ export { type CalendarWords, calendarFile } from "./calendar.ts";
 export { type CarryLine, carryList, plannedFor } from "./carry-list.ts";
 export { decodeText, readCsv } from "./csv.ts";
 export { type DueReason, type DueRow, dueList } from "./due-list.ts";
+export { type FeedRead, feedAmongNeighbours } from "./feed-among-neighbours.ts";
 export { keptDueList } from "./kept-due-list.ts";
 export { type ListEdit, listEdits } from "./list-edits.ts";
 export { LIST_COLUMNS, type ListPreview, type ListRow, type RefusedRow, readList } from "./list-preview.ts";

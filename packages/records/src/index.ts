@@ -29,3 +29,4 @@ export { FURTHER_SLOTS, type Range, SLOTS, type Slot, type SlotQuantity } from "
 export { undoOf } from "./undo.ts";
 export { unitFile } from "./unit-file.ts";
 export { uuidV7 } from "./uuid-v7.ts";
+export { withHourCounter } from "./with-hour-counter.ts";

@@ -11,6 +11,7 @@ export type PortId =
   | "tank"
   | "delivered"
   | "meter"
+  | "hourMeter"
   | "bottle";
 
 export type Phase = "asFound" | "asLeft";
@@ -61,7 +62,8 @@ export type FurtherSlotId =
   | "peakPressure"
   | "nightPressure"
   | "drainGap"
-  | "drainHeight";
+  | "drainHeight"
+  | "hourCounter";
 
 /** One atomic register: a reading with everything needed to judge it later. */
 export interface Reading {
@@ -266,6 +268,7 @@ export type PartRole =
   | "element"
   | "postCarbon"
   | "remineraliser"
+  | "softener"
   | "uvLamp"
   | "tank"
   | "restrictor"
@@ -287,6 +290,9 @@ export interface Part {
   /** Chlorine at which the carbon is rated, mg/L. Capacity goes as its inverse. */
   readonly ratedChlorineMgPerL?: number;
   readonly meterAtFittingM3?: number;
+  /** Hours of running it is made for: a UV lamp, what an appliance counts. */
+  readonly ratedHours?: number;
+  readonly hoursAtFitting?: number;
   readonly intervalMonths?: number;
 }
 

@@ -10,7 +10,8 @@ export type SlotQuantity =
   | "hardness"
   | "dissolved"
   | "pH"
-  | "length";
+  | "length"
+  | "time";
 
 export interface Range {
   readonly low: number;
@@ -151,6 +152,17 @@ const further: Readonly<Record<FurtherSlotId, Slot>> = {
   nightPressure: { ...pressure, port: "feed", soft: { low: 150, high: 900 } },
   drainGap: { ...length, port: "drain", soft: { low: 10, high: 300 } },
   drainHeight: { ...length, unit: "cm", port: "drain", soft: { low: 50, high: 2500 } },
+  hourCounter: {
+    port: "hourMeter",
+    quantity: "time",
+    unit: "h",
+    units: ["h"],
+    baseUnit: "h",
+    hard: { low: 0, high: 1e7 },
+    soft: { low: 0, high: 1e6 },
+    decimals: 1,
+    instrument: "meter",
+  },
 };
 
 /** The slots nobody is asked for: taken up when they are wanted, in the order of the water. */

@@ -1,10 +1,13 @@
+import { type FeedRead, feedAmongNeighbours } from "@tapside/book";
 import type { PartRole, Reading, SlotId, UnitFile } from "@tapside/records";
 import { unitFile } from "@tapside/records";
+import { useMemo } from "react";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
 import { useBook } from "../store/use-book.ts";
 import { bookWords as words } from "../words/book.ts";
 import { messages } from "../words/messages.ts";
+import { officeWords } from "../words/office.ts";
 import { setupWords } from "../words/setup.ts";
 import { day } from "./day.ts";
 import { Gone } from "./gone.tsx";
@@ -33,7 +36,7 @@ const PLACES: Readonly<Record<string, Place>> = {
   },
   cartridge: {
     slots: ["beforeFilterPressure", "afterFilterPressure", "chlorineAfter"],
-    roles: ["sediment", "carbon", "scaleInhibitor"],
+    roles: ["softener", "sediment", "carbon", "scaleInhibitor"],
   },
   shutOff: { slots: ["tankFullPressure"], roles: ["shutOff", "checkValve"] },
   element: {
@@ -42,7 +45,7 @@ const PLACES: Readonly<Record<string, Place>> = {
   },
   tank: { slots: ["tankFullPressure", "drawnVolume", "tankAfterPressure", "airCharge"], roles: ["tank"] },
   postFilter: {
-    slots: ["postFilterPressure", "deliveredFlow"],
+    slots: ["postFilterPressure", "deliveredFlow", "hourCounter"],
     roles: ["postCarbon", "remineraliser", "uvLamp"],
   },
   outlet: {
@@ -80,10 +83,31 @@ export function UnitAtScreen({ id, band }: { id: string; band: string }) {
         </Band>
       ))}
       {band === "outlet" ? <LimitsHere file={file} /> : null}
+      {band === "tap" ? <Neighbours id={id} /> : null}
       {place.slots.map((slot) => (
         <ReadHere key={slot} file={file} slot={slot} />
       ))}
     </Screen>
+  );
+}
+
+/** What the neighbours on the same water read, and what that says of the last reading here. */
+function Neighbours({ id }: { id: string }) {
+  const { book } = useBook().snapshot;
+  const among = useMemo(() => feedAmongNeighbours(book, id), [book, id]);
+  if (among.kind !== "known") return null;
+  const { said, own, others } = among.value;
+  const line = (read: FeedRead, name: string) => (
+    <p key={read.unit} className="note">
+      {name}: {Math.round(read.ecUSPerCm)} µS/cm, {day(read.on)}
+    </p>
+  );
+  return (
+    <Band heavy={said !== "same"}>
+      <strong>{officeWords.neighbours[said]}</strong>
+      {line(own, officeWords.thisUnit)}
+      {others.map((read) => line(read, [read.site, read.name].filter(Boolean).join(", ")))}
+    </Band>
   );
 }
 

@@ -40,6 +40,8 @@ function swappedParts(open: OpenVisit, endedAt: string): Write[] {
         ratedLitres: old?.ratedLitres ?? null,
         ratedChlorineMgPerL: old?.ratedChlorineMgPerL ?? null,
         intervalMonths: old?.intervalMonths ?? null,
+        ratedHours: old?.ratedHours ?? null,
+        hoursAtFitting: open.visit.readings.asFound.hourCounter?.value ?? null,
         meterAtFittingM3: meter?.unit === "m³" ? meter.value : null,
       },
     };

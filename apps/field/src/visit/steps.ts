@@ -1,6 +1,6 @@
 import type { Assessment } from "@tapside/assessment";
 import type { KeptVisit, Phase, PortId, SlotId, UnitFile } from "@tapside/records";
-import { absentPorts, SLOTS } from "@tapside/records";
+import { absentPorts, SLOTS, withHourCounter } from "@tapside/records";
 
 import { PLANS, type PlanItem, slotsAsked } from "./plans.ts";
 
@@ -59,7 +59,7 @@ function withReadBeside(planned: readonly Step[], visit: KeptVisit): readonly St
 
 function readingSteps(item: Extract<PlanItem, { kind: "read" }>, file: UnitFile, visit: KeptVisit): Step[] {
   if (item.afterWork && !Object.values(visit.work).some((work) => work.state === "done")) return [];
-  return slotsAsked(item, visit)
+  return withHourCounter(slotsAsked(item, visit), file)
     .filter((slot) => hasPort(file, slot))
     .flatMap((slot) => {
       const step = readingStep(item.phase, slot, visit);

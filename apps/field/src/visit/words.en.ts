@@ -210,5 +210,6 @@ export const visitEn = {
     nightPressure: "highest of the night",
     drainGap: "air gap, at least twice the tube",
     drainHeight: "above the floor",
+    hourCounter: "of the lamp or appliance",
   } as Readonly<Partial<Record<SlotId, string>>>,
 };

@@ -210,5 +210,6 @@ export const visitEs: Packs["visit"]["visit"] = {
     nightPressure: "la más alta de la noche",
     drainGap: "brecha de aire, al menos dos veces el tubo",
     drainHeight: "sobre el piso",
+    hourCounter: "de la lámpara o del aparato",
   },
 };

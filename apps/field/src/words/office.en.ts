@@ -23,6 +23,13 @@ export const officeEn = {
   lots: "Parts of that lot or serial number",
   inService: "in service",
   takenOut: (day: string) => `taken out ${day}`,
+  thisUnit: "This unit",
+  neighbours: {
+    same: "Neighbours on this water read the same",
+    waterMoved: "Neighbours read the same: the water has changed, not the meter",
+    thisOne: "Neighbours agree with each other, not with this: check the meter in a standard, then the tap",
+    cannotTell: "One neighbour reads otherwise: water or meter? Read a standard, or both meters in one glass",
+  },
   scan: "Scan",
   scanTitle: "Which unit?",
   scanning: "Hold the sticker in the picture.",

@@ -23,6 +23,13 @@ export const officeEs: Packs["first"]["office"] = {
   lots: "Piezas de ese lote o número de serie",
   inService: "en servicio",
   takenOut: (day) => `sacada ${day}`,
+  thisUnit: "Este equipo",
+  neighbours: {
+    same: "Los vecinos con esta agua leen lo mismo",
+    waterMoved: "Los vecinos leen lo mismo: cambió el agua, no el medidor",
+    thisOne: "Los vecinos coinciden entre sí y no con este: revise el medidor en un patrón, luego la llave",
+    cannotTell: "Un vecino lee otra cosa: ¿agua o medidor? Lea un patrón, o ambos medidores en un mismo vaso",
+  },
   scan: "Escanear",
   scanTitle: "¿Qué equipo?",
   scanning: "Mantenga la etiqueta dentro de la imagen.",

@@ -98,6 +98,8 @@ export const setupEn = {
     ratedLitres: "Rated volume",
     ratedChlorine: "rated at chlorine",
     meterAtFitting: "Water meter when it was fitted",
+    ratedHours: "Made for, hours",
+    hoursAtFitting: "Hour counter when it was fitted",
     interval: "Change every, months",
     roles: {
       sediment: "Sediment cartridge",
@@ -106,6 +108,7 @@ export const setupEn = {
       element: "Membrane element",
       postCarbon: "Post-filter",
       remineraliser: "Remineraliser",
+      softener: "Softener",
       uvLamp: "UV lamp",
       tank: "Tank",
       restrictor: "Flow restrictor",

@@ -97,6 +97,8 @@ export const setupEs: Packs["first"]["setup"] = {
     ratedLitres: "Volumen nominal",
     ratedChlorine: "nominal con cloro de",
     meterAtFitting: "Medidor de agua al colocarla",
+    ratedHours: "Hecha para, horas",
+    hoursAtFitting: "Contador de horas al instalarla",
     interval: "Cambiar cada, meses",
     roles: {
       sediment: "Cartucho de sedimentos",
@@ -105,6 +107,7 @@ export const setupEs: Packs["first"]["setup"] = {
       element: "Elemento de membrana",
       postCarbon: "Posfiltro",
       remineraliser: "Remineralizador",
+      softener: "Ablandador",
       uvLamp: "Lámpara UV",
       tank: "Tanque",
       restrictor: "Restrictor de flujo",

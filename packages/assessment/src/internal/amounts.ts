@@ -22,7 +22,8 @@ type Kind =
   | "dissolved"
   | "pH"
   | "meter"
-  | "length";
+  | "length"
+  | "time";
 
 /** What each slot is inside: its kind, coherent unit, and the accuracy assumed when no instrument is named. */
 const KINDS: Readonly<
@@ -47,6 +48,7 @@ const KINDS: Readonly<
   pH: { unit: "pH", usualUnit: "pH", usual: { percentOfFullScale: 1, fullScale: 14, resolution: 0.1 } },
   meter: { unit: "m³", usualUnit: "m³", usual: { percentOfReading: 0, resolution: 0.01 } },
   length: { unit: "mm", usualUnit: "mm", usual: { resolution: 5 } },
+  time: { unit: "h", usualUnit: "h", usual: { resolution: 1 } },
 };
 
 const SLOT_KIND: Readonly<Record<SlotId, Kind>> = {
@@ -91,6 +93,7 @@ const SLOT_KIND: Readonly<Record<SlotId, Kind>> = {
   nightPressure: "pressure",
   drainGap: "length",
   drainHeight: "length",
+  hourCounter: "time",
 };
 
 /** The readings of one phase, with the instruments that took them. */

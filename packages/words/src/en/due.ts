@@ -15,6 +15,7 @@ export const dueReason: Messages["dueReason"] = ({ why, role, code, detail }) =>
   const part = roles[role as PartRole] ?? role ?? "";
   if (why === "date") return `${part}, due`;
   if (why === "litres") return `${part}, due by litres`;
+  if (why === "hours") return `${part}, due by hours`;
   if (why === "openPoint") return openPoint({ ...(code && { code }), ...(detail && { detail }) });
   return WHY[why] ?? why;
 };

@@ -58,6 +58,7 @@ export const slots: Messages["slots"] = {
   nightPressure: "Pressure at night",
   drainGap: "Drain air gap",
   drainHeight: "Drain height",
+  hourCounter: "Hour counter",
 };
 
 export const ports: Messages["ports"] = {
@@ -69,6 +70,7 @@ export const ports: Messages["ports"] = {
   tank: "Tank gauge",
   delivered: "Delivery tap",
   meter: "Water meter",
+  hourMeter: "Hour counter",
   bottle: "Bottle of standard",
 };
 
@@ -79,6 +81,7 @@ export const roles: Messages["roles"] = {
   element: "Membrane element",
   postCarbon: "Post-carbon",
   remineraliser: "Remineraliser",
+  softener: "Softener",
   uvLamp: "UV lamp",
   tank: "Tank",
   restrictor: "Flow restrictor",

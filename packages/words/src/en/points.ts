@@ -15,6 +15,8 @@ export const inspection: Messages["inspection"] = {
   leakStop: "Leak stop: there and tested",
   drainPump: "Condensate pump, float, shared trap",
   drainSilent: "Drain silent when full",
+  uvAlarm: "UV, if fitted: lamp lit, no alarm",
+  softenerSalt: "Softener, if fitted: salt, hardness after",
 };
 
 const CODES: Readonly<Record<string, string>> = {

@@ -26,6 +26,7 @@ export const taskWhy: Messages["taskWhy"] = (task, sign = ".") => {
   const { detail = {} } = task;
   if (task.why === "dueByDate") return detail.byDate ? `due by date: ${detail.byDate}` : "due by date";
   if (task.why === "dueByLitres") return "due by litres";
+  if (task.why === "dueByHours") return "due by hours";
   if (task.why === "kindOfVisit") return "what this visit is for";
   if (task.why === "openPoint") return "left open at an earlier visit";
   if (task.id === "setAirCharge" && typeof detail.set === "number")

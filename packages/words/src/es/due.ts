@@ -15,6 +15,7 @@ export const dueReason: Messages["dueReason"] = ({ why, role, code, detail }) =>
   const part = roles[role as PartRole] ?? role ?? "";
   if (why === "date") return `${part}, vence`;
   if (why === "litres") return `${part}, vence por litros`;
+  if (why === "hours") return `${part}, vence por horas`;
   if (why === "openPoint") return openPoint({ ...(code && { code }), ...(detail && { detail }) });
   return WHY[why] ?? why;
 };

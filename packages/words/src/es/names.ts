@@ -58,6 +58,7 @@ export const slots: Messages["slots"] = {
   nightPressure: "Presión de noche",
   drainGap: "Brecha de aire, drenaje",
   drainHeight: "Altura del drenaje",
+  hourCounter: "Contador de horas",
 };
 
 export const ports: Messages["ports"] = {
@@ -69,6 +70,7 @@ export const ports: Messages["ports"] = {
   tank: "Manómetro del tanque",
   delivered: "Llave de salida",
   meter: "Medidor de agua",
+  hourMeter: "Contador de horas",
   bottle: "Frasco de patrón",
 };
 
@@ -79,6 +81,7 @@ export const roles: Messages["roles"] = {
   element: "Elemento de membrana",
   postCarbon: "Poscarbón",
   remineraliser: "Remineralizador",
+  softener: "Ablandador",
   uvLamp: "Lámpara UV",
   tank: "Tanque",
   restrictor: "Restrictor de flujo",

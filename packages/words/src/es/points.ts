@@ -15,6 +15,8 @@ export const inspection: Messages["inspection"] = {
   leakStop: "Corte por fuga: colocado y probado",
   drainPump: "Bomba de condensado, flotador, sifón compartido",
   drainSilent: "Drenaje en silencio con tanque lleno",
+  uvAlarm: "UV, si hay: lámpara encendida, sin alarma",
+  softenerSalt: "Ablandador, si hay: sal, dureza a la salida",
 };
 
 const CODES: Readonly<Record<string, string>> = {

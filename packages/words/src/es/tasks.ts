@@ -27,6 +27,7 @@ export const taskWhy: Messages["taskWhy"] = (task, sign = ".") => {
   if (task.why === "dueByDate")
     return detail.byDate ? `vence por fecha: ${detail.byDate}` : "vence por fecha";
   if (task.why === "dueByLitres") return "vence por litros";
+  if (task.why === "dueByHours") return "vence por horas";
   if (task.why === "kindOfVisit") return "motivo de esta visita";
   if (task.why === "openPoint") return "quedó pendiente en una visita anterior";
   if (task.id === "setAirCharge" && typeof detail.set === "number")

@@ -126,6 +126,15 @@ export const unitSpecs: readonly FieldSpec[] = [
   { kind: "flag", field: "blendValve", label: words.blendValve },
 ];
 
+const hourSpecs: readonly FieldSpec[] = (["ratedHours", "hoursAtFitting"] as const).map((field) => ({
+  kind: "number",
+  field,
+  label: part[field],
+  baseUnit: "h",
+  units: ["h"],
+  range: [0, 1e6],
+}));
+
 export const partSpecs = (role: PartRole | undefined): readonly FieldSpec[] => [
   { kind: "choice", field: "role", label: part.role, choices: choicesOf(part.roles) },
   { kind: "date", field: "fittedOn", label: fittedOn },
@@ -157,6 +166,7 @@ export const partSpecs = (role: PartRole | undefined): readonly FieldSpec[] => [
         } as const,
       ]
     : []),
+  ...(role === "uvLamp" || role === "softener" ? hourSpecs : []),
   {
     kind: "number",
     field: "intervalMonths",

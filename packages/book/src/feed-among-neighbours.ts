@@ -1,0 +1,76 @@
+import { feedHistory } from "@tapside/assessment";
+import { known, missing, type Outcome } from "@tapside/quantities";
+import { type Book, type UnitFile, unitFile } from "@tapside/records";
+
+/** What a unit's feed read, and on which day, in µS/cm at 25 °C whatever scale its meter had. */
+export interface FeedRead {
+  readonly unit: string;
+  readonly site: string;
+  readonly name: string;
+  readonly on: string;
+  readonly ecUSPerCm: number;
+}
+
+/**
+ * The last feed reading beside those of other units on the same water.
+ * "same": it reads what they read. "waterMoved": it reads what they read, and both read otherwise than this unit did before: the water.
+ * "thisOne": they agree with each other and not with it: this meter, or this tap. "cannotTell": one neighbour only, who reads otherwise.
+ */
+export interface AmongNeighbours {
+  readonly said: "same" | "waterMoved" | "thisOne" | "cannotTell";
+  readonly own: FeedRead;
+  readonly others: readonly FeedRead[];
+}
+
+const DAY_MS = 24 * 3600 * 1000;
+/** Water of a town keeps its conductivity for about this long, save for a change of source: common practice, no source. */
+const NEAR_DAYS = 14;
+/** Standard uncertainty of a pocket meter and of one water over some days, relative: common practice, no source. */
+const U = 0.04;
+/** Two readings differ when they are further apart than the expanded uncertainty (k = 2) of their difference. */
+const FURTHEST = 2 * Math.SQRT2 * U;
+
+const differ = (a: number, b: number): boolean => Math.abs(a - b) > (FURTHEST * (a + b)) / 2;
+
+/** Is it the water or the meter? Asks the neighbours: units of the same site, or of sites named with the same source of water. */
+export function feedAmongNeighbours(book: Book, unitId: string): Outcome<AmongNeighbours> {
+  const file = unitFile(book, unitId);
+  const read = file ? readsOf(file) : [];
+  const own = read.at(-1);
+  if (!file || !own) return missing("feedTds");
+  const others = neighboursOf(book, file).flatMap((one) => newestNear(readsOf(one), own.on));
+  if (others.length === 0) return missing("neighbours");
+  return known({ said: sayOf(own, read.at(-2), others), own, others });
+}
+
+function sayOf(own: FeedRead, before: FeedRead | undefined, others: readonly FeedRead[]) {
+  const values = others.map((one) => one.ecUSPerCm).sort((a, b) => a - b);
+  const middle = (values[(values.length - 1) >> 1]! + values[values.length >> 1]!) / 2;
+  if (!differ(own.ecUSPerCm, middle))
+    return before && differ(before.ecUSPerCm, own.ecUSPerCm) ? "waterMoved" : "same";
+  return values.length > 1 && !differ(values[0]!, values.at(-1)!) ? "thisOne" : "cannotTell";
+}
+
+const plain = (text: string | undefined): string => (text ?? "").trim().toLowerCase();
+
+function neighboursOf(book: Book, { site, unit }: UnitFile): readonly UnitFile[] {
+  return [...book.unit.keys()].flatMap((id) => {
+    const other = id === unit.id ? undefined : unitFile(book, id);
+    if (!other || other.site.id === "") return [];
+    const sameWater =
+      plain(other.site.waterSource) !== "" && plain(other.site.waterSource) === plain(site.waterSource);
+    return other.site.id === site.id || sameWater ? [other] : [];
+  });
+}
+
+const readsOf = (file: UnitFile): readonly FeedRead[] =>
+  feedHistory(file.visits, file).map(({ at, value }) => ({
+    unit: file.unit.id,
+    site: file.site.name ?? "",
+    name: file.unit.name ?? "",
+    on: at.slice(0, 10),
+    ecUSPerCm: value,
+  }));
+
+const newestNear = (reads: readonly FeedRead[], on: string): readonly FeedRead[] =>
+  reads.filter((one) => Math.abs(Date.parse(one.on) - Date.parse(on)) <= NEAR_DAYS * DAY_MS).slice(-1);
