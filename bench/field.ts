@@ -5,11 +5,12 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
-import { type BrowserContext, chromium, type Page } from "playwright";
+import { chromium, type Page } from "playwright";
 import { smallBook, takeIn } from "../apps/field/journeys/small-book.ts";
 import { ensureApp, root } from "../tools/ensure-ready.mjs";
 import { findBrowser } from "../tools/find-browser.mjs";
 import { serve } from "../tools/serve.mjs";
+import { bareStarts } from "./support/bare-start.ts";
 
 const DIST = join(root, "apps/field/dist");
 const THROTTLE = 6;
@@ -76,21 +77,6 @@ const calibration = (page: Page) =>
     return sum > 0 ? performance.now() - start : 0;
   });
 
-/** From the address to the first screen that can be pressed, from the offline copy. */
-async function startMs(context: BrowserContext): Promise<number> {
-  const page = await context.newPage();
-  await throttle(page, THROTTLE);
-  await page.goto(url, { waitUntil: "commit" });
-  await page.waitForFunction(() => document.querySelector(".thumb .next") !== null, undefined, {
-    polling: "raf",
-  });
-  const ms = await page.evaluate(
-    () => new Promise<number>((done) => requestAnimationFrame(() => done(performance.now()))),
-  );
-  await page.close();
-  return ms;
-}
-
 /** From a press to the frame after the one it is drawn in. */
 const pressedMs = (page: Page, selector: string, until: string) =>
   page.evaluate(
@@ -115,14 +101,12 @@ const first = await context.newPage();
 first.setDefaultTimeout(60_000);
 await first.goto(url);
 await first.evaluate(() => navigator.serviceWorker.ready.then(() => true));
+const kept = await bareStarts(browser, url);
+await kept.start(1, "keepOffline");
 const starts: number[] = [];
-for (let i = 0; i < 5; i++) starts.push(await startMs(context));
+for (let i = 0; i < 7; i++) starts.push(await kept.start(THROTTLE, "close"));
 const fresh: number[] = [];
-for (let i = 0; i < 3; i++) {
-  const other = await phone();
-  fresh.push(await startMs(other));
-  await other.close();
-}
+for (let i = 0; i < 3; i++) fresh.push(await (await bareStarts(browser, url)).start(THROTTLE, "close"));
 
 await takeIn(first, smallBook());
 await first.goto(`${url}#/unit/unit`);

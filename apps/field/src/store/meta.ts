@@ -19,8 +19,11 @@ export interface Meta {
 }
 
 export async function metaIn(db: BookDatabase | undefined, newId: () => string): Promise<Meta> {
-  const tab = await deviceOfTab(db, newId);
-  let exported = String((await db?.meta.get("exported").catch(() => undefined))?.value ?? NO_STAMP);
+  const [tab, row] = await Promise.all([
+    deviceOfTab(db, newId),
+    db?.meta.get("exported").catch(() => undefined),
+  ]);
+  let exported = String(row?.value ?? NO_STAMP);
   return {
     device: tab.id,
     release: tab.release,

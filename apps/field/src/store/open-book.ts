@@ -30,9 +30,10 @@ export async function openBook(name: string, onList?: (list: FirstList) => void)
   const store = opened ? dexieStore(db) : undefined;
   const early: Change[] = [];
   const stopListening = store?.subscribe((changes) => early.push(...changes));
-  const stored = await store?.all();
+  const [stored, kept] = await Promise.all([store?.all(), metaIn(opened ? db : undefined, newId)]);
   const ok = stored?.kind === "known";
-  const meta = await metaIn(ok ? db : undefined, newId);
+  if (!ok) kept.release();
+  const meta = ok ? kept : await metaIn(undefined, newId);
   const photos = photosIn(ok ? photoDatabase(name) : undefined);
   const start = await startOf(ok ? stored.value : []);
   stopListening?.();
