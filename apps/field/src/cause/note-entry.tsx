@@ -5,6 +5,7 @@ import { withKey } from "../visit/entry.tsx";
 import { type Key, Keypad } from "../visit/keypad.tsx";
 import { Numeral } from "../visit/numeral.tsx";
 import type { OpenVisit } from "../visit/use-visit.ts";
+import { decimalSignOf } from "../words/decimal-sign.ts";
 import { causeWords as words } from "./words.ts";
 
 interface NoteEntryProps {
@@ -19,7 +20,7 @@ export function NoteEntry({ open, sign, onDone }: NoteEntryProps) {
   const [at, setAt] = useState(0);
   const [raw, setRaw] = useState("");
   const [unit, factor] = units[at % units.length] ?? units[0];
-  const decimalSign = open.live.snapshot().book.settings.get("settings")?.decimalSign ?? ".";
+  const decimalSign = decimalSignOf(open.live.snapshot().book.settings.get("settings"));
   const take = useCallback(() => {
     const value = raw === "" ? null : Number(raw) * factor;
     open.write({ [`answer:${noteOf(sign, phaseNow(open))}`]: value });

@@ -2,6 +2,7 @@ import type { KindId } from "@tapside/records";
 import type { ReactNode } from "react";
 import type { LiveBook } from "../store/open-book.ts";
 import { useBook } from "../store/use-book.ts";
+import { decimalSignOf } from "../words/decimal-sign.ts";
 import { setupWords } from "../words/setup.ts";
 import { ChoiceField, type Choices } from "./fields/choice-field.tsx";
 import { DateField } from "./fields/date-field.tsx";
@@ -49,7 +50,7 @@ interface FormProps {
 export function Form({ kind, id, specs }: FormProps) {
   const { live, snapshot } = useBook();
   const settings = snapshot.book.settings.get("settings");
-  const decimalSign = settings?.decimalSign ?? ".";
+  const decimalSign = decimalSignOf(settings);
   return (
     <>
       {specs.map((spec) => (

@@ -65,7 +65,10 @@ export function SiteScreen({ id }: { id: string }) {
   );
 }
 
-/** A place with a unit and the usual chain, to be filled in. Returns the unit's id. */
+/**
+ * A place with a unit and the usual chain, to be filled in. Its names are the technician's to change, so they are written in the
+ * technician's language and stay as written. Returns the unit's id.
+ */
 export function newUnit(live: LiveBook, site: string, number: number): string {
   const [point, unit] = [live.newId(), live.newId()];
   const part = (role: string, position: number) => ({
@@ -74,8 +77,8 @@ export function newUnit(live: LiveBook, site: string, number: number): string {
     fields: { unit, role, position },
   });
   void live.writeAll([
-    { kind: "point", record: point, fields: { site, name: "Kitchen" } },
-    { kind: "unit", record: unit, fields: { point, name: `Unit ${number}` } },
+    { kind: "point", record: point, fields: { site, name: words.firstPlace } },
+    { kind: "unit", record: unit, fields: { point, name: words.unitNumber(number) } },
     part("sediment", 1),
     part("carbon", 2),
     part("element", 3),

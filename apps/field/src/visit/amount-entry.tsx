@@ -42,6 +42,3 @@ export function AmountEntry({ label, unit, value, decimalSign, onChange }: Amoun
     </div>
   );
 }
-
-export const decimalSignOf = (settings: { readonly decimalSign?: string } | undefined): string =>
-  settings?.decimalSign ?? ".";

@@ -1,7 +1,8 @@
 import { useState } from "react";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
-import { AmountEntry, decimalSignOf } from "./amount-entry.tsx";
+import { decimalSignOf } from "../words/decimal-sign.ts";
+import { AmountEntry } from "./amount-entry.tsx";
 import { undoPress, useGoOn } from "./go-on.ts";
 import { kindWords as words } from "./kind-words.ts";
 import { photoPress } from "./photo.tsx";

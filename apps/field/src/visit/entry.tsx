@@ -12,6 +12,7 @@ import {
 } from "@tapside/records";
 import { useCallback, useState } from "react";
 import { Screen } from "../look/screen.tsx";
+import { decimalSignOf } from "../words/decimal-sign.ts";
 import { messages } from "../words/messages.ts";
 import { sayWhyNot } from "../words/say-why-not.ts";
 import { draftOf, keepDraft } from "./drafts.ts";
@@ -48,7 +49,7 @@ export function Entry({ open, phase, slot }: EntryProps) {
   const instrument = instrumentFor(open, slot);
   const [unit, setUnit] = useState(() => kept?.unit ?? unitFirst(open, slot, instrument));
   const [doubtful, setDoubtful] = useState(kept?.doubtful === true);
-  const sign = live.snapshot().book.settings.get("settings")?.decimalSign ?? ".";
+  const sign = decimalSignOf(live.snapshot().book.settings.get("settings"));
   const photo = kept?.photo;
 
   const setTyped = useCallback(

@@ -13,6 +13,7 @@ import { useMemo, useState } from "react";
 import { Link } from "wouter";
 import { type Press, Screen } from "../look/screen.tsx";
 import { useBook } from "../store/use-book.ts";
+import { decimalSignOf } from "../words/decimal-sign.ts";
 import { messages } from "../words/messages.ts";
 import { contextNow } from "./context-now.ts";
 import { draftOf, keepDraft } from "./drafts.ts";
@@ -91,7 +92,7 @@ export function ExpectedOfUnit({ id }: { id: string }) {
     return assess({ ...file, visits: [...file.visits, visit] }, visit.id, contextNow(book));
   }, [file, visit, book]);
   if (!file || !judged) return <p className="band">{words.noSuchVisit}</p>;
-  const sign = book.settings.get("settings")?.decimalSign ?? ".";
+  const sign = decimalSignOf(book.settings.get("settings"));
   const onKey = (key: Key) => {
     if (!typing) return;
     const raw = withKey(raws[typing], key);

@@ -1,9 +1,10 @@
 import { type ProcedureStep, sanitiserDoseMl } from "@tapside/procedures";
 import type { StepDone } from "@tapside/records";
 import { useState } from "react";
+import { decimalSignOf } from "../words/decimal-sign.ts";
 import { messages } from "../words/messages.ts";
 import { sayWhyNot } from "../words/say-why-not.ts";
-import { AmountEntry, decimalSignOf } from "./amount-entry.tsx";
+import { AmountEntry } from "./amount-entry.tsx";
 import type { Noted } from "./procedure.tsx";
 import { procedureWords as words } from "./procedure-words.ts";
 import type { OpenVisit } from "./use-visit.ts";

@@ -37,6 +37,8 @@ export const bookEn = {
   visitOpen: "visit open",
   site: "Site",
   newSite: "New site",
+  firstPlace: "Kitchen",
+  unitNumber: (n: number) => `Unit ${n}`,
   addUnit: "Add a unit",
   addAppliance: "Add an appliance",
   addLimit: "Add a limit from its label",

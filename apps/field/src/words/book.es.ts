@@ -38,6 +38,8 @@ export const bookEs: Packs["first"]["book"] = {
   visitOpen: "visita abierta",
   site: "Sitio",
   newSite: "Sitio nuevo",
+  firstPlace: "Cocina",
+  unitNumber: (n) => `Equipo ${n}`,
   addUnit: "Agregar un equipo",
   addAppliance: "Agregar un aparato",
   addLimit: "Agregar un límite de su etiqueta",
