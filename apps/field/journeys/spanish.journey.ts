@@ -140,17 +140,7 @@ describe("the phone in Spanish, offline", () => {
     }
     expect(seen.size).toBeGreaterThan(4);
     const [, visit] = /\/visit\/([^/]+)/.exec(page.url()) ?? [];
-    for (const place of [
-      "",
-      "/judgement",
-      "/work",
-      "/sign",
-      "/leave",
-      "/record",
-      "/cause",
-      "/expected",
-      "/also",
-    ]) {
+    for (const place of ["", "/judgement", "/sign", "/leave", "/record", "/cause", "/expected", "/also"]) {
       await at(`/visit/${visit}${place}`);
       await page.getByRole("heading", { level: 1 }).waitFor();
       await checkWords(`visit${place.replaceAll("/", "-")}`);

@@ -1,7 +1,7 @@
 import { ownersOf, unitHistory } from "@tapside/book";
 import type { Book, Kept, KeptVisit, Reading, SlotId, UnitFile } from "@tapside/records";
 import { freeze } from "@tapside/records";
-import type { Messages } from "@tapside/words";
+import type { ClaimWords, Messages } from "@tapside/words";
 import type { Block, RecordContent } from "./block.ts";
 
 export interface ClaimRequest {
@@ -31,11 +31,13 @@ export function buildClaim(request: ClaimRequest): RecordContent {
     advice: adviceOf(book, file.unit.id),
   };
   const plain = JSON.parse(JSON.stringify(data)) as never;
+  const { claim } = request.words;
   return {
     version: 1,
-    title: "Claim file",
+    language: request.words.language,
+    title: claim.title,
     subtitle: [file.site.name, file.point.name, file.unit.name, file.unit.serial].filter(Boolean).join(", "),
-    aside: [day(issuedAt), `${visits.length} visits`],
+    aside: [day(issuedAt), claim.visits(visits.length)],
     revision: 1,
     unit: file.unit.id,
     visit: visits.at(-1)?.id ?? "",
@@ -58,54 +60,62 @@ function visitsShown(book: Book, file: UnitFile): readonly KeptVisit[] {
 
 function blocksOf(request: ClaimRequest, visits: readonly KeptVisit[]): readonly Block[] {
   const { book, file, words } = request;
+  const { titles, nothing, notListed } = words.claim;
+  const list = (title: string, items: readonly string[]): readonly Block[] => [
+    { kind: "list", title, items: items.length > 0 ? items : [nothing] },
+  ];
   return [
-    ...list("The unit", unitLines(book, file)),
-    ...list("Water when it was fitted", waterLines(visits[0], words)),
-    ...list("Limits of the appliances", limitLines(file, words)),
+    ...list(titles.unit, unitLines(book, file, words.claim)),
+    ...list(titles.water, waterLines(visits[0], words)),
+    ...list(titles.limits, limitLines(file, words)),
     ...list(
-      "History",
+      titles.history,
       visits.map((visit) => visitLine(visit, words)),
     ),
-    ...list("Bypassed", bypassLines(visits)),
+    ...list(titles.bypassed, bypassLines(visits, words.claim)),
     ...list(
-      "Parts",
+      titles.parts,
       file.parts.map((part) => partLine(part, words)),
     ),
-    ...list("Advice given and refused", adviceLines(request, visits)),
-    ...list("Records issued", recordLines(book, file)),
+    ...list(titles.advice, adviceLines(request, visits)),
+    ...list(titles.records, recordLines(book, file, words.claim)),
     { kind: "paragraph", text: words.doesNotTestFor },
     {
       kind: "paragraph",
       quiet: true,
-      text: "What is not listed was not read or not written. The data beside this file hold every reading as typed.",
+      text: notListed,
     },
   ];
 }
 
-const list = (title: string, items: readonly string[]): readonly Block[] => [
-  { kind: "list", title, items: items.length > 0 ? items : ["nothing on record"] },
-];
-
-function unitLines(book: Book, file: UnitFile): readonly string[] {
+function unitLines(book: Book, file: UnitFile, says: ClaimWords): readonly string[] {
   const { unit } = file;
   const plate = [
-    unit.ratedPermeateLPerH && `permeate ${unit.ratedPermeateLPerH.toPrecision(3)} L/h`,
-    unit.ratedRejectionPercent && `rejection ${unit.ratedRejectionPercent} %`,
-    unit.testPressureKPaGauge && `at ${unit.testPressureKPaGauge.toPrecision(3)} kPa`,
-    unit.twoElements && "two elements, the plate for one",
-    unit.tankL &&
-      `${unit.ventedTank ? "vented tank" : "tank"} ${unit.twoTanks ? "2 × " : ""}${unit.tankL.toPrecision(3)} L`,
+    unit.ratedPermeateLPerH && says.permeate(unit.ratedPermeateLPerH.toPrecision(3)),
+    unit.ratedRejectionPercent && says.rejection(unit.ratedRejectionPercent),
+    unit.testPressureKPaGauge && says.atPressure(unit.testPressureKPaGauge.toPrecision(3)),
+    unit.twoElements && says.twoElements,
+    unit.tankL && says.tank(unit.tankL.toPrecision(3), unit.twoTanks === true, unit.ventedTank === true),
   ].filter(Boolean);
-  const places = unitHistory(book, unit.id).map(
-    (span) =>
-      `${book.point.get(span.point)?.name ?? "store"}, ${book.site.get(book.point.get(span.point)?.site ?? "")?.name ?? ""}: from ${span.from || "the beginning"}${span.until ? ` to ${span.until}` : ""} (${span.why})`,
-  );
-  const owners = ownersOf(book, file.site.id).map((one) => `owner ${one.owner} since ${one.since}`);
-  return [`nameplate: ${plate.join(", ") || "not written"}`, ...places, ...owners];
+  const places = unitHistory(book, unit.id).map((span) => {
+    const point = book.point.get(span.point);
+    const site = book.site.get(point?.site ?? "")?.name ?? "";
+    return says.place(point?.name ?? says.store, site, span.from ?? "", span.until ?? "", span.why ?? "");
+  });
+  const owners = ownersOf(book, file.site.id).map((one) => says.owner(one.owner, one.since));
+  return [says.nameplate(plate.join(", ") || says.notWritten), ...places, ...owners];
 }
 
-const reading = (words: Messages, slot: SlotId, one: Reading): string =>
-  `${words.slots[slot]} ${one.notDetected ? "not detected at " : ""}${[one.raw, words.unit(one.unit), one.scale].filter(Boolean).join(" ")}${one.volumeL !== undefined ? ` for ${one.volumeL} L` : ""}`;
+function reading(words: Messages, slot: SlotId, one: Reading): string {
+  const value = [one.raw, words.unit(one.unit), one.scale].filter(Boolean).join(" ");
+  return [
+    words.slots[slot],
+    one.notDetected ? words.claim.notDetectedAt(value) : value,
+    one.volumeL !== undefined ? words.claim.inVolume(one.volumeL) : "",
+  ]
+    .filter(Boolean)
+    .join(" ");
+}
 
 function waterLines(first: KeptVisit | undefined, words: Messages): readonly string[] {
   if (!first) return [];
@@ -133,10 +143,10 @@ const limitLines = (file: UnitFile, words: Messages): readonly string[] =>
     appliance.limits.map((limit) =>
       [
         `${appliance.name}: ${words.quantity(limit.quantity ?? "tds")}`,
-        limit.low !== undefined ? `at least ${limit.low}` : "",
-        limit.high !== undefined ? `at most ${limit.high}` : "",
+        limit.low !== undefined ? words.claim.atLeast(limit.low) : "",
+        limit.high !== undefined ? words.claim.atMost(limit.high) : "",
         words.unit(limit.unit ?? ""),
-        limit.scale ? `scale ${limit.scale}` : "",
+        limit.scale ? words.claim.scale(limit.scale) : "",
         limit.source ? `(${[limit.source, limit.sourceDate].filter(Boolean).join(", ")})` : "",
       ]
         .filter(Boolean)
@@ -155,10 +165,10 @@ function visitLine(visit: KeptVisit, words: Messages): string {
     .filter(([, work]) => work.state === "done")
     .map(([task]) => words.taskTitle(task));
   const head = [day(visit.startedAt), kindOf(visit, words), visit.technician].filter(Boolean).join(", ");
-  return [head, ...read, done.length > 0 ? `done: ${done.join(", ")}` : ""].filter(Boolean).join(". ");
+  return [head, ...read, done.length > 0 ? words.claim.done(done.join(", ")) : ""].filter(Boolean).join(". ");
 }
 
-function bypassLines(visits: readonly KeptVisit[]): readonly string[] {
+function bypassLines(visits: readonly KeptVisit[], says: ClaimWords): readonly string[] {
   return visits.flatMap((visit, i) => {
     if (visit.answers.inUse !== "bypassed") return [];
     const { bypass } = visit.answers;
@@ -166,15 +176,17 @@ function bypassLines(visits: readonly KeptVisit[]): readonly string[] {
     const next = visits[i + 1];
     const end = kept
       ? next
-        ? `seen again ${day(next.startedAt)}`
-        : "no later visit"
-      : "put in use that day";
+        ? says.seenAgain(day(next.startedAt))
+        : says.noLaterVisit
+      : says.putInUseThatDay;
     return [
       [
-        `found bypassed ${day(visit.startedAt)}`,
-        bypass ? `${bypass.name}, ${bypass.role}: ${kept ? "stays bypassed" : "put in use"}` : "nobody asked",
-        bypass?.until ? `allowed until ${bypass.until}` : "",
-        bypass?.seal ? `seal ${bypass.seal}` : "",
+        says.foundBypassed(day(visit.startedAt)),
+        bypass
+          ? `${bypass.name}, ${bypass.role}: ${kept ? says.staysBypassed : says.putInUse}`
+          : says.nobodyAsked,
+        bypass?.until ? says.allowedUntil(bypass.until) : "",
+        bypass?.seal ? says.seal(bypass.seal) : "",
         end,
       ]
         .filter(Boolean)
@@ -185,11 +197,11 @@ function bypassLines(visits: readonly KeptVisit[]): readonly string[] {
 
 const partLine = (part: UnitFile["parts"][number], words: Messages): string =>
   [
-    part.role ? words.roles[part.role] : "part",
-    `fitted ${part.fittedOn ?? "day not known"}`,
-    part.removedOn ? `taken out ${part.removedOn}` : "in service",
-    part.lot ? `lot ${part.lot}` : "lot not written",
-    part.serial ? `serial ${part.serial}` : "",
+    part.role ? words.roles[part.role] : words.claim.part,
+    words.claim.fitted(part.fittedOn ?? words.claim.dayNotKnown),
+    part.removedOn ? words.claim.takenOut(part.removedOn) : words.claim.inService,
+    part.lot ? words.claim.lot(part.lot) : words.claim.noLot,
+    part.serial ? words.claim.serial(part.serial) : "",
   ]
     .filter(Boolean)
     .join(", ");
@@ -217,29 +229,32 @@ function adviceLines({ book, file, words }: ClaimRequest, visits: readonly KeptV
       day(one.at),
       one.text,
       [one.name, one.role].filter(Boolean).join(", "),
-      one.decision,
-      one.until && `until ${one.until}`,
+      one.decision && (words.claim.decisions[one.decision] ?? one.decision),
+      one.until && words.claim.until(one.until),
     ]
       .filter(Boolean)
       .join("; "),
   );
   const optional = visits.flatMap((visit) => {
     const said = visit.answers.roOptional;
-    return said ? [`${day(visit.startedAt)}; RO optional; ${said.name}, ${said.role}; ${said.decision}`] : [];
+    if (!said) return [];
+    const { optional: title, decisions } = words.claim;
+    const decision = decisions[said.decision] ?? said.decision;
+    return [`${day(visit.startedAt)}; ${title}; ${said.name}, ${said.role}; ${decision}`];
   });
   const points = [...book.openPoint.values()]
     .filter((point) => point.unit === file.unit.id && shown.has(point.openedVisit ?? ""))
     .map((point) => {
       const opened = day(book.visit.get(point.openedVisit ?? "")?.startedAt);
       const isSettled = point.closedVisit || point.closedOn || point.refusedBy;
-      const settled = isSettled ? words.settledPoint(point) : "still open";
+      const settled = isSettled ? words.settledPoint(point) : words.claim.stillOpen;
       return [opened, words.openPoint(point), point.owner, settled].filter(Boolean).join("; ");
     });
   return [...given, ...optional, ...points];
 }
 
-const recordLines = (book: Book, file: UnitFile): readonly string[] =>
+const recordLines = (book: Book, file: UnitFile, says: ClaimWords): readonly string[] =>
   [...book.serviceRecord.values()]
     .filter((record) => record.unit === file.unit.id)
     .sort((a, b) => ((a.issuedAt ?? "") < (b.issuedAt ?? "") ? -1 : 1))
-    .map((record) => `${day(record.issuedAt)}, revision ${record.revision}: mark ${record.mark}`);
+    .map((record) => says.record(day(record.issuedAt), record.revision ?? 1, record.mark ?? ""));

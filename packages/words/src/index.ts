@@ -1,3 +1,4 @@
+export type { ClaimWords } from "./claim-words.ts";
 export { formatFigure } from "./format-figure.ts";
 export { formatRange } from "./format-range.ts";
 export { LANGUAGES, type Language, languageOf } from "./language.ts";

@@ -2,6 +2,7 @@ import type { Finding, LifePoint, Question, Task, Verdict } from "@tapside/asses
 import type { Missing, Refused } from "@tapside/quantities";
 import type { ApplianceType, OpenPoint, PartRole, Phase, PortId, SlotId, VisitKind } from "@tapside/records";
 import type { CauseMessages } from "./cause-messages.ts";
+import type { ClaimWords } from "./claim-words.ts";
 import type { RecordWords } from "./record-words.ts";
 import type { VisitWords } from "./visit-words.ts";
 import type { WaterWords } from "./water-words.ts";
@@ -25,6 +26,7 @@ export interface Messages {
   readonly language: string;
   readonly record: RecordWords;
   readonly visit: VisitWords;
+  readonly claim: ClaimWords;
   readonly water: WaterWords;
   readonly phases: Readonly<Record<Phase, string>>;
   readonly visitKinds: Readonly<Record<VisitKind, string>>;

@@ -3,17 +3,18 @@ import { canonicalJson, freeze, unitFile } from "@tapside/records";
 import { buildClaim } from "@tapside/report";
 import { recordPdf } from "@tapside/report/pdf";
 import { type Sticker, stickersPdf } from "@tapside/report/stickers";
-import { en } from "@tapside/words/en";
 import { type CliIo, type CommandVerb, options } from "../command-verb.ts";
+import { wordsAsked } from "../language-option.ts";
 import { bookIn } from "./book-file.ts";
 import { fonts } from "./book-report.ts";
 
 export const claimVerb: CommandVerb = {
   summary: "the claim file of one unit: PDF, and its data beside it as JSON",
-  usage: "claim FILE --unit ID|SERIAL|NAME -o OUT.pdf   (writes OUT.json too)",
+  usage:
+    "claim FILE --unit ID|SERIAL|NAME -o OUT.pdf [--language en|es]   (writes OUT.json too)\n  without a language: the one of the site's owner, else English",
   examples: [],
   async run(args, io) {
-    const { plain, named } = options(args, ["-o", "--unit", "--on"]);
+    const { plain, named } = options(args, ["-o", "--unit", "--on", "--language"]);
     const book = bookIn(plain[0], io);
     if (!book) return 2;
     const wanted = named["--unit"] ?? "";
@@ -22,8 +23,10 @@ export const claimVerb: CommandVerb = {
     if (!file) return complain(io, `There is no unit "${wanted}" in this file; name it with --unit.`);
     const out = named["-o"];
     if (!out) return complain(io, "Say where to: tapside claim FILE --unit ID -o OUT.pdf");
+    const words = wordsAsked(named["--language"], file.site.language, io);
+    if (!words) return 2;
     const issuedAt = named["--on"] ? `${named["--on"]}T00:00:00Z` : new Date().toISOString();
-    const content = buildClaim({ book, file, words: en, issuedAt });
+    const content = buildClaim({ book, file, words, issuedAt });
     const { mark } = freeze(content);
     io.writeText(out.replace(/(\.pdf)?$/, ".json"), canonicalJson({ mark, content } as never));
     io.writeBytes(out, await recordPdf(content, mark, fonts(io)));

@@ -1,5 +1,6 @@
 import type { Messages } from "../messages.ts";
 import { causeNames } from "./cause-names.ts";
+import { claim } from "./claim.ts";
 import { dueReason } from "./due.ts";
 import { finding } from "./findings.ts";
 import { life } from "./life.ts";
@@ -30,6 +31,7 @@ export const es: Messages = {
   language: "es",
   record,
   visit,
+  claim,
   water,
   phases,
   visitKinds,
