@@ -31,6 +31,21 @@ const solvedSamples = remember(
   50,
 );
 
+interface Made {
+  readonly readings: ReturnType<typeof feedWaterReadings>;
+  readonly way: Way;
+}
+
+/** The same list of waters for the same readings, so that what is worked out of it is worked out once. */
+const madeSamples = remember(
+  ({ readings, way }: Made): Outcome<readonly ConservedWater[]> =>
+    mapOutcome(solvedSamples(readings), (feeds) => {
+      const made = feeds.map((feed, i) => madeOf(feed, way, (i + 0.5) / feeds.length, i));
+      return known(made.flatMap((one) => (one.kind === "known" ? [one.value] : [])));
+    }),
+  50,
+);
+
 function solvedOrNone(sample: WaterAnalysis): ConservedWater[] {
   const solved = speciate(sample);
   return solved.kind === "known" ? [solved.value] : [];
@@ -42,17 +57,13 @@ function solvedOrNone(sample: WaterAnalysis): ConservedWater[] {
  * delivers its feed. What a remineraliser adds is not told here.
  */
 export function deliveredWaters(scene: Scene): Outcome<DeliveredWaters> {
-  const feeds = solvedSamples(feedWaterReadings(scene.visit, scene.file));
+  const readings = feedWaterReadings(scene.visit, scene.file);
   if (scene.visit.answers.inUse === "bypassed")
-    return mapOutcome(feeds, (waters) => known({ waters, through: "bypass" as const }));
+    return mapOutcome(solvedSamples(readings), (waters) => known({ waters, through: "bypass" as const }));
   const { remineraliser } = scene.file.unit;
   const through = remineraliser ? ("remineraliser" as const) : ("membrane" as const);
-  return mapOutcome(
-    allKnown({ feeds, way: remineraliser ? ahead(scene) : wayOf(scene) }),
-    ({ feeds, way }) => {
-      const made = feeds.map((feed, i) => madeOf(feed, way, (i + 0.5) / feeds.length, i));
-      return known({ waters: made.flatMap((one) => (one.kind === "known" ? [one.value] : [])), through });
-    },
+  return mapOutcome(remineraliser ? ahead(scene) : wayOf(scene), (way) =>
+    mapOutcome(madeSamples({ readings, way }), (waters) => known({ waters, through })),
   );
 }
 

@@ -1,4 +1,4 @@
-import { known, type Outcome, refused } from "@tapside/quantities";
+import { known, mapOutcome, type Outcome, refused } from "@tapside/quantities";
 import type { ConservedWater } from "./analysis.ts";
 import { keeps, propertyOf, SURE } from "./internal/property-of.ts";
 import { speciateConserved } from "./speciate.ts";
@@ -61,13 +61,30 @@ export function suits(
   dosed: Dosed = {},
 ): Outcome<readonly LimitAnswer[]> {
   if (samples.length === 0) return refused("no-water");
+  return mapOutcome(solvedOnce(samples), (waters) =>
+    known(limits.map((limit) => answerOf(limit, waters, dosed))),
+  );
+}
+
+const solved = new WeakMap<readonly ConservedWater[], Outcome<readonly Water[]>>();
+
+/** The same samples are asked about one limit after the other: solved the first time only. */
+function solvedOnce(samples: readonly ConservedWater[]): Outcome<readonly Water[]> {
+  const before = solved.get(samples);
+  if (before) return before;
+  const now = solveAll(samples);
+  solved.set(samples, now);
+  return now;
+}
+
+function solveAll(samples: readonly ConservedWater[]): Outcome<readonly Water[]> {
   const waters: Water[] = [];
   for (const sample of samples) {
-    const solved = speciateConserved(sample);
-    if (solved.kind !== "known") return solved;
-    waters.push(solved.value);
+    const water = speciateConserved(sample);
+    if (water.kind !== "known") return water;
+    waters.push(water.value);
   }
-  return known(limits.map((limit) => answerOf(limit, waters, dosed)));
+  return known(waters);
 }
 
 function answerOf(limit: WaterLimit, waters: readonly Water[], dosed: Dosed): LimitAnswer {
