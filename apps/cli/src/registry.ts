@@ -8,6 +8,7 @@ import type { RowVerb } from "./verbs/row-verb.ts";
 import { unitVerbs } from "./verbs/unit.ts";
 import { waterVerbs } from "./verbs/water.ts";
 import { waterAnalysisVerb } from "./verbs/water-analysis.ts";
+import { waterBlendVerb } from "./verbs/water-blend.ts";
 
 const rowExamples: Readonly<Record<string, readonly Example[]>> = {
   unit: [{ args: ["unit", "reference/small-ro-unit/operating_points.csv"], prints: "permeate_L_h" }],
@@ -57,4 +58,5 @@ export const VERBS: Readonly<Record<string, CommandVerb>> = Object.fromEntries([
   ...rowCommands(procedureVerbs),
   ...rowCommands(waterVerbs),
   ["water analysis", waterAnalysisVerb] as const,
+  ["water blend", waterBlendVerb] as const,
 ]);

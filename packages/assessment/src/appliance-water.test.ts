@@ -1,7 +1,18 @@
 import { speciate } from "@tapside/water";
 import { describe, expect, it } from "vitest";
-import { waterLimitsOf } from "./appliance-water.ts";
+import { possibleMakes, waterLimitsOf } from "./appliance-water.ts";
 import { productWater } from "./product-water.ts";
+
+describe("what an appliance's record leaves open", () => {
+  const blank = (more: object) => possibleMakes({ id: "a", name: "A", limits: [], ...more }).blank;
+  it("the hottest water counts only where a steel's chloride steps lie in its span: 60, 80 and 120 °C (maker's table)", () => {
+    expect(blank({ type: "dishwasher", steelGrade: "304", copperOrBrass: false })).toEqual([
+      "appliance.hottestC",
+    ]);
+    expect(blank({ type: "steamer", steelGrade: "304", copperOrBrass: false })).toEqual([]);
+    expect(blank({ type: "ice", hottestC: 15 })).toEqual(["appliance.steelGrade", "appliance.copperOrBrass"]);
+  });
+});
 
 describe("limits of an appliance", () => {
   it("a label in NaCl ppm is asked on the 442 scale: 702 is 1000 (TDS tables of two meter manuals)", () => {

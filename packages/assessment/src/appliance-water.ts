@@ -1,5 +1,11 @@
 import type { UnitFile } from "@tapside/records";
-import { type ApplianceMake, convertTdsScale, publishedNeeds, type WaterLimit } from "@tapside/water";
+import {
+  type ApplianceMake,
+  convertTdsScale,
+  publishedNeeds,
+  steelChlorideLimit,
+  type WaterLimit,
+} from "@tapside/water";
 
 type KeptAppliance = UnitFile["appliances"][number];
 type KeptLimit = KeptAppliance["limits"][number];
@@ -32,7 +38,7 @@ export function applianceMake(appliance: KeptAppliance): ApplianceMake {
 /** What an appliance may be made of where its record does not say, and which of its fields are blank. */
 export interface PossibleMakes {
   readonly makes: readonly ApplianceMake[];
-  /** Names of the blank fields, as `missing` tells them. */
+  /** Names of the blank fields an answer may hang on, as `missing` tells them. */
   readonly blank: readonly BlankField[];
 }
 
@@ -53,11 +59,19 @@ export function possibleMakes(appliance: KeptAppliance): PossibleMakes {
       ),
     ),
     blank: [
-      ...(hottestC === undefined ? (["appliance.hottestC"] as const) : []),
+      ...(hottestC === undefined && steels.some((steel) => temperatureTells(steel, span))
+        ? (["appliance.hottestC"] as const)
+        : []),
       ...(steelGrade ? [] : (["appliance.steelGrade"] as const)),
       ...(copperOrBrass === undefined ? (["appliance.copperOrBrass"] as const) : []),
     ],
   };
+}
+
+/** Whether a steel's chloride limit hangs on where in its span an appliance's hottest water lies. */
+function temperatureTells(steel: "304" | "316", span: readonly [number, number]): boolean {
+  const [cool, hot] = span.map((temperatureC) => steelChlorideLimit(steel, temperatureC));
+  return cool?.kind !== "known" || hot?.kind !== "known" || cool.value.high !== hot.value.high;
 }
 
 const PROPERTY = {

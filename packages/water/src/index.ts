@@ -13,6 +13,7 @@ export {
   type UnitSuspicion,
 } from "./analysis-quality.ts";
 export { type ApplianceMake, publishedNeeds } from "./appliance-needs.ts";
+export { type BehindBlend, blendForAll } from "./blend-for-all.ts";
 export {
   type BlendAnswer,
   type BlendOptions,

@@ -25,8 +25,8 @@ const LABELS = [
 
 const USES = ["coffee", "steam", "hot", "cold"] as const;
 
-/** The appliance of a row: what it is and what its label asks. */
-function limitsOf(input: Cells): Outcome<readonly WaterLimit[]> {
+/** Limits of the appliance of a row: what it is and what its label asks. */
+export function limitsOf(input: Cells): Outcome<readonly WaterLimit[]> {
   const use = USES.find((one) => one === (input.use ?? "").trim());
   if (!use) return refused("appliance-use-unknown", { use: input.use ?? "" });
   const steel = (input.steel ?? "").trim();
@@ -45,7 +45,7 @@ function limitsOf(input: Cells): Outcome<readonly WaterLimit[]> {
 }
 
 /** Chlorine read, and a contactor after the blend when its approach is given. */
-function blendOptions(input: Cells): BlendOptions {
+export function blendOptions(input: Cells): BlendOptions {
   const feed = cell(input, "feed_chlorine_mg");
   const permeate = cell(input, "perm_chlorine_mg");
   const approach = cell(input, "remineraliser_approach");
@@ -58,7 +58,8 @@ function blendOptions(input: Cells): BlendOptions {
   };
 }
 
-const named = (limit: WaterLimit) =>
+/** A limit in one line. */
+export const named = (limit: WaterLimit) =>
   `${limit.property} ${limit.low ?? ""}..${limit.high ?? ""} ${limit.unit}`;
 
 function against(water: Water, limits: readonly WaterLimit[], chlorine: number | undefined): Outcome<string> {
@@ -73,7 +74,8 @@ function against(water: Water, limits: readonly WaterLimit[], chlorine: number |
   );
 }
 
-const columnsOf = (answer: BlendAnswer) => ({
+/** The blends that keep all, or why none does. */
+export const columnsOf = (answer: BlendAnswer) => ({
   blend_low: answer.kind === "range" ? answer.lowFeedFraction : "",
   blend_high: answer.kind === "range" ? answer.highFeedFraction : "",
   why_none:

@@ -116,3 +116,45 @@ describe("a report", () => {
     expect(complaints.join()).toMatch(/B2.*Calcium is below zero/);
   });
 });
+
+describe("one blend for the appliances of a site", () => {
+  const feed = { T_C: "15", feed_pH: "7.5", feed_Alk_CaCO3_mg: "140", feed_Ca_mg: "61", feed_Cl_mg: "105" };
+  const permeate = { perm_pH: "6", perm_Alk_CaCO3_mg: "8", perm_Ca_mg: "2", perm_Cl_mg: "5" };
+  const blank = Object.fromEntries(Object.keys({ ...feed, ...permeate }).map((name) => [name, ""]));
+  const oven = { site: "A", appliance: "oven", use: "cold", limit_Cl_mg: "25.1" };
+  const brewer = { site: "A", appliance: "jug", use: "cold", limit_Cl_mg: "15.1" };
+  it("is the least of them: chloride 5 + 100 f (mass balance), 15.1 mg/L at 10 %; a water may stand in one row", async () => {
+    const { code, rows } = await run(
+      ["water", "blend"],
+      table([
+        { ...oven, ...feed, ...permeate },
+        { ...brewer, ...blank },
+      ]),
+    );
+    expect(code).toBe(0);
+    expect(rows).toHaveLength(1);
+    expect(rows[0]).toMatchObject({ site: "A", appliances: "oven; jug", blend_low: 0, blend_high: 0.1 });
+    expect(rows[0]!.by_limit).toContain("oven chloride ..25.1 mg/L: 0..0.2");
+  });
+  it("says ion by ion why none does", async () => {
+    const { rows } = await run(
+      ["water", "blend"],
+      table([
+        { ...oven, limit_Cl_mg: "1", ...feed, ...permeate },
+        { ...brewer, ...blank },
+      ]),
+    );
+    expect(rows[0]!.why_none).toContain("chloride ..1 mg/L");
+  });
+  it("refuses two waters at one valve", async () => {
+    const { code, complaints } = await run(
+      ["water", "blend"],
+      table([
+        { ...oven, ...feed, ...permeate },
+        { ...brewer, ...feed, ...permeate, feed_Cl_mg: "90" },
+      ]),
+    );
+    expect(code).toBe(1);
+    expect(complaints.join()).toMatch(/feed_Cl_mg differs/);
+  });
+});

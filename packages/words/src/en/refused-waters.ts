@@ -33,6 +33,8 @@ export const refusedWaters: Readonly<Record<string, Said>> = {
   "report-figure-twice": ({ quantity }) => `${quantity} stands twice in the same report.`,
   "report-figure-missing": ({ quantity }) => `${quantity} has no figure.`,
   "report-nothing-known": "The table holds no figure of a water known here.",
+  "site-has-two-waters": ({ site, column }) =>
+    `${site || "The site"}: ${column} differs between its rows; appliances at one blend valve get the same water.`,
   "report-unit-unknown": ({ quantity, unit }) => `${quantity}: "${unit}" is no unit known for it.`,
   "report-figure-below-zero": ({ quantity }) => `${quantity} is below zero in the report.`,
   "report-range-reversed": ({ quantity }) => `${quantity}: the range begins above its end.`,

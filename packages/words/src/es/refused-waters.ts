@@ -33,6 +33,8 @@ export const refusedWaters: Readonly<Record<string, Said>> = {
   "report-figure-twice": ({ quantity }) => `${quantity} está dos veces en el mismo informe.`,
   "report-figure-missing": ({ quantity }) => `${quantity} no tiene cifra.`,
   "report-nothing-known": "La tabla no tiene ninguna cifra de agua conocida aquí.",
+  "site-has-two-waters": ({ site, column }) =>
+    `${site || "El sitio"}: ${column} difiere entre sus filas; los aparatos de una misma válvula de mezcla reciben la misma agua.`,
   "report-unit-unknown": ({ quantity, unit }) => `${quantity}: "${unit}" no es una unidad conocida para eso.`,
   "report-figure-below-zero": ({ quantity }) => `${quantity} es menor que cero en el informe.`,
   "report-range-reversed": ({ quantity }) => `${quantity}: el intervalo empieza por encima de su final.`,

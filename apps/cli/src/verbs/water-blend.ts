@@ -1,0 +1,118 @@
+import { allKnown, known, mapOutcome, type Outcome, refused } from "@tapside/quantities";
+import { type BlendAnswer, blendForAll, type LimitOnBlend, speciate } from "@tapside/water";
+import type { CliIo, CommandVerb } from "../command-verb.ts";
+import { options } from "../command-verb.ts";
+import { readTable, writeTable } from "../csv.ts";
+import { sentence } from "../sentence.ts";
+import { analysisOf, type Cells } from "./water-input.ts";
+import { blendOptions, columnsOf, limitsOf, named } from "./water-suits.ts";
+
+/** All appliances of one site: they get the same blend. */
+interface Kitchen {
+  readonly site: string;
+  readonly rows: readonly Cells[];
+}
+
+const COLUMNS = ["site", "appliances", "blend_low", "blend_high", "by_limit", "why_none"];
+
+function kitchensOf(rows: readonly Cells[]): readonly Kitchen[] {
+  const bySite = new Map<string, Cells[]>();
+  for (const row of rows) {
+    const site = (row.site ?? "").trim();
+    bySite.set(site, [...(bySite.get(site) ?? []), row]);
+  }
+  return [...bySite].map(([site, members]) => ({ site, rows: members }));
+}
+
+const isWater = (column: string) => column === "T_C" || /^(feed|perm)_/.test(column);
+
+/** The water of a site as its rows give it together; a blank cell repeats what another row says. */
+function waterOf({ site, rows }: Kitchen): Outcome<Cells> {
+  const water: Record<string, string> = {};
+  for (const row of rows)
+    for (const [column, text] of Object.entries(row)) {
+      if (!isWater(column) || text.trim() === "") continue;
+      const before = water[column];
+      if (before !== undefined && Number(before) !== Number(text))
+        return refused("site-has-two-waters", { site, column });
+      water[column] = text;
+    }
+  return known(water);
+}
+
+const limitLine = ({ limit, kept }: LimitOnBlend) =>
+  `${limit.appliance ?? ""} ${named(limit)}: ${kept ? `${kept[0]}..${kept[1]}` : "never, or not read"}`.trim();
+
+function blendOf(kitchen: Kitchen): Outcome<Record<string, string | number>> {
+  const together = allKnown({
+    limits: everyOne(kitchen.rows.map(limitsOf)),
+    water: waterOf(kitchen),
+  });
+  const answer = mapOutcome(together, ({ limits, water }) =>
+    mapOutcome(
+      allKnown({
+        feed: mapOutcome(analysisOf(water, "feed_"), speciate),
+        permeate: mapOutcome(analysisOf(water, "perm_"), speciate),
+      }),
+      ({ feed, permeate }) =>
+        blendForAll(
+          feed,
+          permeate,
+          kitchen.rows.map((row, i) => ({ limits: limits[i]!, options: blendOptions({ ...row, ...water }) })),
+        ),
+    ),
+  );
+  return mapOutcome(answer, (blend) => known(cellsOf(kitchen, blend)));
+}
+
+function everyOne<T>(outcomes: readonly Outcome<T>[]): Outcome<readonly T[]> {
+  const values: T[] = [];
+  for (const one of outcomes) {
+    if (one.kind !== "known") return one;
+    values.push(one.value);
+  }
+  return known(values);
+}
+
+const cellsOf = ({ site, rows }: Kitchen, blend: BlendAnswer) => ({
+  site,
+  appliances: rows.map((row) => row.appliance ?? "").join("; "),
+  ...columnsOf(blend),
+  by_limit: blend.byLimit.map(limitLine).join("; "),
+});
+
+/** The blend range that suits every appliance of a site at once, or why none does, limit by limit. */
+export const waterBlendVerb: CommandVerb = {
+  summary: "the blends of feed and permeate that suit all appliances of a site at once, or why none does",
+  usage:
+    "water blend IN.csv -o OUT.csv [--json]\n  an appliance a row as for water suits; rows of the same site get the same water, which one of them may give",
+  examples: [{ args: ["water", "blend", "examples/larkmoor-appliances.csv"], prints: "blend_low" }],
+  run: (args, io) => runBlend(args, io),
+};
+
+function runBlend(args: readonly string[], io: CliIo): number {
+  const { plain, named: given } = options(args, ["-o"]);
+  const [input] = plain;
+  if (!input) return complain(io, "Name a table: tapside water blend IN.csv -o OUT.csv");
+  const table = readTable(io.readText(input));
+  if (table.kind !== "known") return complain(io, `${input}: ${sentence(table)}`);
+  const done = kitchensOf(table.value.rows).map(({ site, rows }) => ({
+    site,
+    outcome: blendOf({ site, rows }),
+  }));
+  const rows = done.flatMap(({ outcome }) => (outcome.kind === "known" ? [outcome.value] : []));
+  const text = writeTable(COLUMNS, rows);
+  if (given["-o"]) io.writeText(given["-o"], text);
+  if (given["--json"]) io.print(JSON.stringify({ rows }));
+  else if (!given["-o"]) io.print(text.trimEnd());
+  const bad = done.flatMap(({ site, outcome }) =>
+    outcome.kind === "known" ? [] : [`${site || "the site"} refused: ${sentence(outcome)}`],
+  );
+  for (const line of bad) io.complain(line);
+  return bad.length > 0 || rows.length === 0 ? 1 : 0;
+}
+
+function complain(io: CliIo, line: string): number {
+  io.complain(line);
+  return 2;
+}
