@@ -9,6 +9,8 @@ const { module } = await runnerImport(join(root, "tools/training/main.ts"), {
   configFile: false,
   logLevel: "warn",
 });
-const [cases = 160_000, samples = 3_200_000] = process.argv.slice(2).map(Number);
-const text = module.trainedModule({ seed: 20_261_125, cases, samples }, console.log);
+const [cases = module.SHIPPED_PLAN.cases, samples = module.SHIPPED_PLAN.samples] = process.argv
+  .slice(2)
+  .map(Number);
+const text = module.trainedModule({ ...module.SHIPPED_PLAN, cases, samples }, console.log);
 writeFileSync(join(root, "packages/diagnosis/src/internal/weights.ts"), text);

@@ -1,3 +1,4 @@
+import type { Calibration } from "../../packages/diagnosis/src/engine.ts";
 import { behaviourFingerprint } from "../../packages/diagnosis/src/fingerprint.ts";
 import { packNetwork, unpackNetwork } from "../../packages/diagnosis/src/internal/packed-network.ts";
 import { seededRandom } from "../../packages/diagnosis/src/random.ts";
@@ -18,8 +19,16 @@ export interface Plan {
   readonly samples: number;
 }
 
-/** Simulates, trains, calibrates; gives the text of the weights' module. The same plan gives the same text. */
-export function trainedModule(plan: Plan, say: (line: string) => void): string {
+/** The plan that made the shipped weights. */
+export const SHIPPED_PLAN: Plan = { seed: 20_261_125, cases: 160_000, samples: 3_200_000 };
+
+export interface Trained {
+  readonly packed: string;
+  readonly calibration: Calibration;
+}
+
+/** Simulates, trains, calibrates. On one machine the same plan gives the same weights; on another, the same scores. */
+export function trained(plan: Plan, say: (line: string) => void): Trained {
   const random = seededRandom(plan.seed);
   const data = simulateDataset(plan.cases, random, drawTrainingCauses, (done) =>
     say(`simulated ${done} of ${plan.cases}`),
@@ -32,6 +41,12 @@ export function trainedModule(plan: Plan, say: (line: string) => void): string {
   const fitted = calibrate(unpackNetwork(packed), held, random);
   const calibration = { ...fitted, single: fitted.single * CAUTION };
   say(`calibration ${JSON.stringify(calibration)}`);
+  return { packed, calibration };
+}
+
+/** The text of the weights' module. */
+export function trainedModule(plan: Plan, say: (line: string) => void): string {
+  const { packed, calibration } = trained(plan, say);
   return moduleText(packed, calibration);
 }
 
