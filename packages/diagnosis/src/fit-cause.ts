@@ -106,12 +106,17 @@ const pressures = (h: Hidden, feed: number, stat: number): Hidden => ({
   staticPressureKPaGauge: h.staticPressureKPaGauge * feed * stat,
 });
 
+/** What a truth is told in: one number, or nothing where the unit has no such part. */
+export type Tell = (truth: Hidden) => number | undefined;
+
 export interface CauseFit {
   readonly causes: readonly CauseId[];
   /** From 0 (mild) to 1 (severe), one a cause. */
   readonly shares: readonly number[];
-  /** Half width of the shares, one standard deviation (Laplace). */
+  /** Half width of the shares, one standard deviation, with everything else left free (Laplace). */
   readonly uShares: readonly number[];
+  /** Standard deviation of something the unit would have, from the readings' scatter and the unit's own (Laplace, linear). */
+  uOf(tell: Tell): number;
   /** Squared distances of readings and freedoms together, each over its variance. */
   readonly misfit: number;
   /** The same with every reading counting no more than `MOST_OF_ONE`: one slip of a meter is no unknown fault. */
@@ -223,6 +228,23 @@ const sumSquares = (a: readonly number[]) => dot(a, a);
 const excess = (r: readonly number[]): number =>
   r.reduce((sum, one) => sum + Math.max(0, one * one - MOST_OF_ONE), 0);
 
+const unitVector = (n: number, at: number): number[] => Array.from({ length: n }, (_, i) => Number(i === at));
+
+/** Standard deviation along a gradient: the normal matrix is the inverse of the covariance. */
+const widthAlong = (normal: readonly (readonly number[])[], gradient: readonly number[]): number =>
+  Math.sqrt(Math.max(0, dot(gradient, solveSymmetric(normal, gradient))));
+
+/** Of a number the truth tells, by how it moves with every freedom and size. */
+function uAt(model: Model, z: readonly number[], normal: readonly (readonly number[])[], tell: Tell): number {
+  const told = (x: readonly number[]) => tell(truthOf(model, x)) ?? 0;
+  const gradient = z.map((_, k) => {
+    const h = k < model.free.length ? 0.15 : 0.05;
+    const moved = (by: number) => told(z.map((v, i) => (i === k ? v + by : v)));
+    return (moved(h) - moved(-h)) / (2 * h);
+  });
+  return widthAlong(normal, gradient);
+}
+
 /** How large the given causes are, if they are what is wrong, and how badly the readings still fit. */
 export function fitCauses(scene: Scene, causes: readonly CauseId[], readings: Readings): CauseFit {
   const taken = SIGN_IDS.filter((id) => Number.isFinite(readings[id]));
@@ -240,10 +262,12 @@ export function fitCauses(scene: Scene, causes: readonly CauseId[], readings: Re
   });
   const best = tries.reduce((a, b) => (b.misfit < a.misfit ? b : a));
   const from = free.length;
+  const uOf = (tell: Tell) => uAt(best.model, best.z, best.normal, tell);
   return {
     causes,
     shares: causes.map((_, i) => Math.min(1, Math.max(0, best.z[from + i]!))),
-    uShares: causes.map((_, i) => 1 / Math.sqrt(Math.max(1e-6, best.normal[from + i]?.[from + i] ?? 1))),
+    uShares: causes.map((_, i) => widthAlong(best.normal, unitVector(best.z.length, from + i))),
+    uOf,
     misfit: best.misfit,
     cappedMisfit: best.misfit - excess(residuals(best.model, best.values)),
     count: taken.length,

@@ -30,21 +30,31 @@ export type Measure =
   /** Wanted a day, L. */
   | "dailyLitres";
 
+/** One measure of a size, in its coherent unit (kPa gauge, °C, mg/L, L, or a ratio), with its 95 % interval. */
+export interface Measured {
+  readonly measure: Measure;
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+}
+
 export interface CauseSize {
-  /** In the measure's coherent unit: kPa gauge, °C, mg/L, L, or a ratio. */
-  readonly measures: readonly { readonly measure: Measure; readonly value: number }[];
+  readonly measures: readonly Measured[];
   /** Of the sizes met: from 0 (mild) to 1 (severe), with one standard deviation. */
   readonly share: number;
   readonly uShare: number;
 }
 
-type Tell = (found: Hidden, sound: Hidden) => number | undefined;
+type TellBeside = (found: Hidden, sound: Hidden) => number | undefined;
+
+/** What may be near or below zero, so that its interval is as wide below as above; ratios and amounts are wide by factors. */
+const EVEN: readonly Measure[] = ["feedPressure", "temperature", "airCharge"];
 
 const element = (h: Hidden) => h.situation.unit.elements[0];
 const ratio = (found: number | undefined, sound: number | undefined) =>
   found !== undefined && sound ? found / sound : undefined;
 
-const TELL: Readonly<Record<Measure, Tell>> = {
+const TELL: Readonly<Record<Measure, TellBeside>> = {
   waterPasses: (h, s) => ratio(element(h)?.waterLPerM2HBar, element(s)?.waterLPerM2HBar),
   saltPasses: (h, s) => ratio(element(h)?.saltLPerM2H, element(s)?.saltLPerM2H),
   drainPasses: ({ situation: { unit } }) => (unit.restrictor.scale ?? 1) * (unit.drainLineShare ?? 1),
@@ -86,14 +96,34 @@ const MEASURES: Readonly<Partial<Record<CauseId, readonly Measure[]>>> = {
   demandAboveCapacity: ["dailyLitres"],
 };
 
+/**
+ * The 95 % interval of a measure with standard deviation `u`.
+ *
+ * Formula: value ± 1.96 u; of ratios and amounts value · e^(±1.96 u / value), never below zero
+ * Source: law of propagation of uncertainty, textbook.
+ * Range: u not much above the value; beyond, the interval only says that the size is not known.
+ * Error: linear; a bound of the cause's own range is not seen.
+ */
+function intervalOf(measure: Measure, value: number, u: number): Measured {
+  const half = 1.96 * u;
+  if (EVEN.includes(measure) || value <= 0) return { measure, value, low: value - half, high: value + half };
+  const factor = Math.exp(Math.min(half / value, 5));
+  return { measure, value, low: value / factor, high: value * factor };
+}
+
+/** What a truth has of a measure, told beside a sound unit. */
+export const toldOf = (measure: Measure, truth: Hidden, sound: Hidden): number | undefined =>
+  TELL[measure](truth, sound);
+
 /** How large a cause of a fit is, in what a technician would name. Undefined: the fit is of other causes, or the cause has no size. */
 export function sizeOfCause(cause: CauseId, fit: CauseFit, scene: Scene): CauseSize | undefined {
   const at = fit.causes.indexOf(cause);
   if (at < 0 || cause === "healthy") return undefined;
   const sound = soundHidden(scene);
   const measures = (MEASURES[cause] ?? []).flatMap((measure) => {
-    const value = TELL[measure](fit.truth, sound);
-    return value !== undefined && Number.isFinite(value) ? [{ measure, value }] : [];
+    const tell = (truth: Hidden) => toldOf(measure, truth, sound);
+    const value = tell(fit.truth);
+    return value !== undefined && Number.isFinite(value) ? [intervalOf(measure, value, fit.uOf(tell))] : [];
   });
   return { measures, share: fit.shares[at]!, uShare: fit.uShares[at]! };
 }

@@ -3,6 +3,7 @@ import type {
   CautionId,
   Complaint,
   Measure,
+  Measured,
   PartId,
   SetUpId,
   SignId,
@@ -43,8 +44,8 @@ export interface CausePhrases extends CauseNames {
 /** What is said while finding a cause, in one language. */
 export interface CauseMessages extends CauseNames {
   readonly units: Readonly<Record<SignKind, UnitsOffered>>;
-  /** Size of a cause, in what a technician would name; the value in coherent units. */
-  measure(measure: Measure, value: number): string;
+  /** Size of a cause with its 95 % interval, in what a technician would name; the numbers in coherent units. */
+  measure(size: Measured): string;
   /** Of the sizes met, from 0 (mild) to 1 (severe). */
   grade(share: number, uShare: number): string;
   /** Minutes as a watch shows them. */

@@ -1,30 +1,37 @@
-import { type Measure, SIGNS, type SignKind } from "@tapside/diagnosis";
+import { type Measure, type Measured, SIGNS, type SignKind } from "@tapside/diagnosis";
 import type { CauseMessages, CausePhrases } from "./cause-messages.ts";
 import { plainNumber } from "./plain-number.ts";
 
 const KPA_PER_PSI = 6.894757;
 
 const two = (value: number): string => plainNumber(Number(value.toPrecision(2)));
-const share = (value: number): string => `${two(100 * value)} %`;
-const psi = (value: number): string => two(value / KPA_PER_PSI);
 
-/** How the size of a cause is written: as a share, in psi, or plainly. */
-const MEASURES: { readonly [M in Measure]: (value: number) => string } = {
+/** A value with its interval, every number times `factor`. */
+const spanned =
+  (factor: number) =>
+  ({ value, low, high }: Measured): string =>
+    `${two(factor * value)} (${two(factor * low)} – ${two(factor * high)})`;
+const plain = spanned(1);
+const psi = spanned(1 / KPA_PER_PSI);
+const share = (size: Measured): string => `${spanned(100)(size)} %`;
+
+/** How the size of a cause is written: as a share, in psi, or plainly, with its interval. */
+const MEASURES: { readonly [M in Measure]: (size: Measured) => string } = {
   waterPasses: share,
-  saltPasses: two,
+  saltPasses: plain,
   drainPasses: share,
-  filterLoss: two,
+  filterLoss: plain,
   feedPressure: psi,
-  temperature: two,
+  temperature: plain,
   airCharge: psi,
   pastElement: share,
   chlorinePasses: share,
-  hardness: two,
-  feedSolids: two,
+  hardness: plain,
+  feedSolids: plain,
   meterShows: share,
   gaugeShows: share,
-  firstDraw: two,
-  dailyLitres: two,
+  firstDraw: plain,
+  dailyLitres: plain,
 };
 
 /** Units a sign may be typed in, the first one shown, each with what it holds of the coherent unit. */
@@ -54,7 +61,7 @@ export function causesIn(phrases: CausePhrases): CauseMessages {
   return {
     ...phrases,
     units,
-    measure: (measure, value) => phrases.measures[measure](MEASURES[measure](value)),
+    measure: (size) => phrases.measures[size.measure](MEASURES[size.measure](size)),
     grade: (size, u) =>
       u > 0.35 ? grades.unknown : size < 1 / 3 ? grades.mild : size < 2 / 3 ? grades.middling : grades.severe,
     minutes: (value) => (value < 1 ? `${under} 1 min` : `${Math.round(value)} min`),

@@ -27,7 +27,7 @@ export function printDiagnosis(unit: string, diagnosis: Diagnosis, io: CliIo): v
       return names.length > 0 ? `; ${name}: ${names.join(", ")}` : "";
     };
     io.print(`  ${percent(probability)}  ${causes[cause]}${side("for", true)}${side("against", false)}`);
-    const sizes = size?.measures.map((one) => measure(one.measure, one.value)) ?? [];
+    const sizes = size?.measures.map(measure) ?? [];
     if (size) io.print(`        how large: ${[grade(size.share, size.uShare), ...sizes].join(", ")}`);
   }
   if (diagnosis.nothingIKnowExplainsThis)

@@ -51,7 +51,7 @@ export function OddsBands({ diagnosis, sizes }: { diagnosis: Diagnosis; sizes?: 
 function HowLarge({ fitted }: { fitted: FittedCauses[keyof FittedCauses] }) {
   if (!fitted) return <span className="odds-side note">{words.notFitted}</span>;
   const { size, beside } = fitted;
-  const said = size?.measures.map(({ measure, value }) => words.measure(measure, value)) ?? [];
+  const said = size?.measures.map(words.measure) ?? [];
   return (
     <>
       {size ? (
