@@ -21,9 +21,12 @@ export interface FileCase {
   readonly readings: Readings;
 }
 
-/** Signs of one phase of a visit, with the gas in the tank from what was drawn, and what was noted while finding the cause. */
-export function signsOf(visit: KeptVisit, phase: Phase, atmosphericKPa: number): Readings {
-  const slots = visit.readings[phase];
+/**
+ * Signs of one phase of a visit, with the gas in the tank from what was drawn, and what was noted while finding the cause. What was
+ * read before `since` is left out; what has no time counts.
+ */
+export function signsOf(visit: KeptVisit, phase: Phase, atmosphericKPa: number, since?: string): Readings {
+  const slots = slotsSince(visit.readings[phase], since);
   const signs: Partial<Record<SignId, number>> = {};
   for (const [sign, slot] of Object.entries(SLOT_OF_SIGN) as [SignId, SlotId][]) {
     const value = signValue(slot, slots[slot]);
@@ -31,8 +34,18 @@ export function signsOf(visit: KeptVisit, phase: Phase, atmosphericKPa: number):
   }
   const gas = gasFromBucket(slots, atmosphericKPa);
   if (gas !== undefined) signs.gasL = gas;
-  return { ...signs, ...notedSigns(visit, phase) };
+  return { ...signs, ...notedSigns(visit, phase, since) };
 }
+
+type Slots = KeptVisit["readings"][Phase];
+
+const isBefore = (at: unknown, since: string | undefined): boolean =>
+  since !== undefined && typeof at === "string" && Date.parse(at) < Date.parse(since);
+
+const slotsSince = (slots: Slots, since: string | undefined): Slots =>
+  since === undefined
+    ? slots
+    : (Object.fromEntries(Object.entries(slots).filter(([, one]) => !isBefore(one?.at, since))) as Slots);
 
 /** Gas at the full tank from litres drawn between two pressures: V = ΔV·P₂/(P₁ − P₂), absolute. Source: Boyle's law. */
 function gasFromBucket(
@@ -53,13 +66,30 @@ export const noteOf = (sign: SignId, phase: Phase = "asFound"): string =>
 /** Field beside it that says the note is doubtful: kept, not used. */
 export const doubtOf = (sign: SignId, phase: Phase = "asFound"): string => `${noteOf(sign, phase)}.doubtful`;
 
-function notedSigns(visit: KeptVisit, phase: Phase): Readings {
+/** Field beside it that says when it was noted, ISO 8601. */
+export const noteTimeOf = (sign: SignId, phase: Phase = "asFound"): string => `${noteOf(sign, phase)}.at`;
+
+/** The answers that keep a note with its time; null takes both back. */
+export const noteAnswers = (
+  sign: SignId,
+  phase: Phase,
+  value: number | null,
+  at: string,
+): Readonly<Record<string, number | string | null>> => ({
+  [noteOf(sign, phase)]: value,
+  [noteTimeOf(sign, phase)]: value === null ? null : at,
+});
+
+function notedSigns(visit: KeptVisit, phase: Phase, since?: string): Readings {
   const answers = visit.answers as Readonly<Record<string, unknown>>;
   return Object.fromEntries(
     SIGN_IDS.flatMap((sign) => {
       const value = answers[noteOf(sign, phase)];
       const isUsed =
-        typeof value === "number" && Number.isFinite(value) && answers[doubtOf(sign, phase)] !== true;
+        typeof value === "number" &&
+        Number.isFinite(value) &&
+        answers[doubtOf(sign, phase)] !== true &&
+        !isBefore(answers[noteTimeOf(sign, phase)], since);
       return isUsed ? [[sign, value as number]] : [];
     }),
   );
@@ -162,13 +192,18 @@ const NOTHING_KNOWN: Usual = {
  * What one visit knows: the unit as its record has it, what is usual there, and every reading as a sign. Missing: the
  * visit, or anything to make the unit of (no label and no readings at commissioning).
  */
-export function caseFromFile(file: UnitFile, visitId: string, phase: Phase = "asFound"): Outcome<FileCase> {
+export function caseFromFile(
+  file: UnitFile,
+  visitId: string,
+  phase: Phase = "asFound",
+  since?: string,
+): Outcome<FileCase> {
   const visit = file.visits.find((one) => one.id === visitId);
   if (!visit) return missing("visit");
   const unit = unitOfFile(file, visit);
   if (unit.kind !== "known") return unit;
   const { atmosphericKPa } = unit.value.unit;
-  const readings = signsOf(visit, phase, atmosphericKPa);
+  const readings = signsOf(visit, phase, atmosphericKPa, since);
   const before = file.visits.filter((one) => (one.startedAt ?? "") < (visit.startedAt ?? ""));
   const earlier = before.reverse().map((one) => ({
     ...signsOf(one, "asFound", atmosphericKPa),

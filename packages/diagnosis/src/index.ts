@@ -1,5 +1,5 @@
 export { type Advice, advise, type Step, SURE } from "./advise.ts";
-export { caseFromFile, doubtOf, type FileCase, noteOf } from "./case-from-file.ts";
+export { caseFromFile, doubtOf, type FileCase, noteAnswers, noteOf } from "./case-from-file.ts";
 export { CAUSE_IDS, CAUSES, type CauseId, COMPLAINTS, type Complaint } from "./causes.ts";
 export { countsFrom, countsInBook, USUAL_WORTH } from "./counts-in-book.ts";
 export { type Diagnosis, diagnose } from "./diagnose.ts";
@@ -36,7 +36,7 @@ export { type ScorePlan, type Share, scoreAllTests, scorePairs, scorePolicies, s
 export { SEARCH } from "./search-answers.ts";
 export { type Readings, SIGN_IDS, SIGNS, type SignId, type SignKind } from "./signs.ts";
 export { type SimulatedCase, simulateCase } from "./simulate-case.ts";
-export { type CauseSize, type Measure, sizeOfCause } from "./size-of-cause.ts";
+export { type CauseSize, type Measure, type Measured, sizeOfCause } from "./size-of-cause.ts";
 export { slotToRead } from "./slot-of-sign.ts";
 export {
   SET_UPS,
@@ -51,6 +51,7 @@ export {
   answersOf,
   confirmedIn,
   phaseNow,
+  repairedAnswers,
   repairedIn,
   testOwed,
   type VisitOfUnit,

@@ -2,6 +2,8 @@
 export const SEARCH = {
   /** Causes put right, in the order of hands. */
   repaired: "cause.repaired",
+  /** When each of them was put right, in the same order, ISO 8601. */
+  repairedAt: "cause.repairedAt",
   /** Causes the technician confirms. */
   found: "cause.found",
   complaint: "cause.complaint",

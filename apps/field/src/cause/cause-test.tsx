@@ -1,6 +1,7 @@
 import {
   answersOf,
   doubtOf,
+  noteAnswers,
   noteOf,
   phaseNow,
   SIGNS,
@@ -17,6 +18,7 @@ import { Screen } from "../look/screen.tsx";
 import { undoPress } from "../visit/go-on.ts";
 import type { OpenVisit } from "../visit/use-visit.ts";
 import { leaveWayBack } from "../visit/way-back.ts";
+import { asAnswers } from "./as-answers.ts";
 import { NoteEntry } from "./note-entry.tsx";
 import { causeWords as words } from "./words.ts";
 
@@ -107,7 +109,9 @@ function LookKeys({ open, sign, noted }: { open: OpenVisit; sign: SignId; noted:
           type="button"
           key={label}
           aria-pressed={value === null ? typeof noted !== "number" : noted === value}
-          onClick={() => open.write({ [`answer:${noteOf(sign, phaseNow(open))}`]: value })}
+          onClick={() =>
+            open.write(asAnswers(noteAnswers(sign, phaseNow(open), value, new Date().toISOString())))
+          }
         >
           {label}
         </button>

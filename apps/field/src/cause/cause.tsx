@@ -6,6 +6,7 @@ import {
   countsInBook,
   type Diagnosis,
   hourOf,
+  repairedAnswers,
   repairedIn,
   SEARCH,
   TESTS,
@@ -20,6 +21,7 @@ import { Band } from "../look/band.tsx";
 import { type Press, Screen } from "../look/screen.tsx";
 import { undoPress } from "../visit/go-on.ts";
 import type { OpenVisit } from "../visit/use-visit.ts";
+import { asAnswers } from "./as-answers.ts";
 import { HourKeys } from "./hour-keys.tsx";
 import { OddsBands } from "./odds-bands.tsx";
 import { RepairSteps } from "./repair-steps.tsx";
@@ -40,8 +42,8 @@ export default function CauseScreen({ open }: { open: OpenVisit }) {
     window.scrollTo(0, 0);
   }, []);
   const repaired = repairedIn(open);
-  const keepRepaired = (causes: readonly string[]) => {
-    open.write({ [`answer:${SEARCH.repaired}`]: causes.length > 0 ? causes : null });
+  const keepRepaired = (causes: readonly CauseId[]) => {
+    open.write(asAnswers(repairedAnswers(open, causes, new Date().toISOString())));
     setShown(undefined);
     window.scrollTo(0, 0);
   };

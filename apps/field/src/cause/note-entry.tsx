@@ -1,4 +1,4 @@
-import { noteOf, phaseNow, SIGNS, type SignId } from "@tapside/diagnosis";
+import { noteAnswers, phaseNow, SIGNS, type SignId } from "@tapside/diagnosis";
 import { useCallback, useState } from "react";
 import { Screen } from "../look/screen.tsx";
 import { withKey } from "../visit/entry.tsx";
@@ -6,6 +6,7 @@ import { type Key, Keypad } from "../visit/keypad.tsx";
 import { Numeral } from "../visit/numeral.tsx";
 import type { OpenVisit } from "../visit/use-visit.ts";
 import { decimalSignOf } from "../words/decimal-sign.ts";
+import { asAnswers } from "./as-answers.ts";
 import { causeWords as words } from "./words.ts";
 
 interface NoteEntryProps {
@@ -23,7 +24,7 @@ export function NoteEntry({ open, sign, onDone }: NoteEntryProps) {
   const decimalSign = decimalSignOf(open.live.snapshot().book.settings.get("settings"));
   const take = useCallback(() => {
     const value = raw === "" ? null : Number(raw) * factor;
-    open.write({ [`answer:${noteOf(sign, phaseNow(open))}`]: value });
+    open.write(asAnswers(noteAnswers(sign, phaseNow(open), value, new Date().toISOString())));
     onDone();
   }, [raw, factor, open, sign, onDone]);
   const type = useCallback((key: Key) => setRaw((before) => withKey(before, key)), []);
