@@ -130,3 +130,23 @@ describe("the record of an owner who reads Spanish", () => {
     expect(read.text).toContain(letters);
   });
 });
+
+it.each([
+  ["en", /Written otherwise here: Lódz, Ellada, Sukin, \?\?\. The exported file/],
+  ["es", /Escrito aquí de otro modo: Lódz, Ellada, Sukin, \?\?\. El archivo exportado/],
+] as const)(
+  "in %s names in signs the font lacks stand in others, and the last page says so",
+  async (language, said) => {
+    const site = "Łódź Ελλάδα Щукин 東京";
+    const named = demoRecord(1, (file) => ({ ...file, site: { ...file.site, name: site } }));
+    const { text, title } = await readBack({ ...named, language });
+    expect(text).toContain("Lódz Ellada Sukin ??,");
+    expect(text).toMatch(said);
+    expect(text).not.toMatch(/[łźА-я\u4e00-\u9fff]/);
+    expect(title).toContain(site);
+  },
+);
+
+it("says nothing of signs where the font has them all", async () => {
+  expect((await readBack(demoRecord(1))).text).not.toContain("Written otherwise");
+});

@@ -19,6 +19,8 @@ import {
   tagged,
 } from "./internal/pdf-pen.ts";
 import { drawReadings } from "./internal/pdf-readings.ts";
+import { writtenContent } from "./internal/written-content.ts";
+import type { Draws } from "./internal/written-for.ts";
 
 export interface PdfFonts {
   readonly regular: Uint8Array;
@@ -29,8 +31,9 @@ export interface PdfFonts {
  * The service record as a tagged PDF, A4. The same code on the phone and on the command line; the bytes differ between
  * platforms, so the record's mark stands on its text, not on this file.
  */
-export async function recordPdf(content: RecordContent, mark: string, fonts: PdfFonts): Promise<Uint8Array> {
-  const doc = blank(content, fonts);
+export async function recordPdf(frozen: RecordContent, mark: string, fonts: PdfFonts): Promise<Uint8Array> {
+  const doc = blank(frozen, fonts);
+  const { content, otherwise } = writtenContent(frozen, drawnBy(doc));
   const chunks: Uint8Array[] = [];
   const finished = new Promise<void>((resolve, reject) => {
     doc.on("data", (chunk: Uint8Array) => chunks.push(chunk));
@@ -42,7 +45,8 @@ export async function recordPdf(content: RecordContent, mark: string, fonts: Pdf
   head(doc, body, content);
   const { record: words } = messagesIn(content.language);
   for (const block of content.blocks) drawBlock(doc, body, block, words);
-  wholeMark(doc, body, words.wholeMark(mark));
+  if (otherwise.length > 0) lastLine(doc, body, words.writtenOtherwise(otherwise.join(", ")));
+  lastLine(doc, body, words.wholeMark(mark));
   body.end();
   footers(doc, content, mark, words);
   doc.end();
@@ -70,6 +74,14 @@ function blank(content: RecordContent, fonts: PdfFonts): Doc {
   doc.registerFont("regular", fonts.regular as unknown as ArrayBuffer);
   doc.registerFont("bold", fonts.bold as unknown as ArrayBuffer);
   return doc;
+}
+
+/** What the font of the text draws; the library keeps the opened font to itself. */
+function drawnBy(doc: Doc): Draws {
+  const { _font } = doc.font("regular") as unknown as {
+    readonly _font: { readonly font: { hasGlyphForCodePoint(codePoint: number): boolean } };
+  };
+  return (codePoint) => _font.font.hasGlyphForCodePoint(codePoint);
 }
 
 function head(doc: Doc, body: Structure, content: RecordContent) {
@@ -228,7 +240,7 @@ function legend(doc: Doc, body: Structure, names: Words["marks"], used: readonly
   doc.y = y + 18;
 }
 
-function wholeMark(doc: Doc, body: Structure, text: string) {
+function lastLine(doc: Doc, body: Structure, text: string) {
   doc.font("regular").fontSize(8.5).fillColor(ink2);
   roomForText(doc, text, 4);
   doc.y += 4;

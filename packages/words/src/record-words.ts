@@ -94,6 +94,8 @@ export interface RecordWords {
   page(revision: number, page: number, of: number): string;
   shortMark(mark: string): string;
   wholeMark(mark: string): string;
+  /** Words in signs the print lacks, as it writes them. */
+  writtenOtherwise(words: string): string;
   limit(text: string): string;
   toDo(text: string): string;
   done(tasks: string): string;

@@ -119,6 +119,8 @@ export const record: RecordWords = {
   shortMark: (mark) => `record mark ${mark}`,
   wholeMark: (mark) =>
     `Record mark, SHA-256 of the frozen text: ${mark}. An exported file is re-checked by: tapside verify FILE`,
+  writtenOtherwise: (words) =>
+    `The letters of this print lack some signs. Written otherwise here: ${words}. The exported file and the record itself keep them as they were typed.`,
   limit: (text) => `limit ${text}`,
   toDo: (text) => `to do: ${text}`,
   done: (tasks) => `Done: ${tasks}.`,

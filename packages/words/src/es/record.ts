@@ -137,6 +137,8 @@ export const record: RecordWords = {
   shortMark: (mark) => `marca de registro ${mark}`,
   wholeMark: (mark) =>
     `Marca de registro, SHA-256 del texto congelado: ${mark}. Un archivo exportado se comprueba con: tapside verify FILE`,
+  writtenOtherwise: (words) =>
+    `A la letra de esta impresión le faltan algunos signos. Escrito aquí de otro modo: ${words}. El archivo exportado y el registro mismo los conservan como se escribieron.`,
   limit: (text) => `límite ${text}`,
   toDo: (text) => `por hacer: ${text}`,
   done: (tasks) => `Hecho: ${tasks}.`,
