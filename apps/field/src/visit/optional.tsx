@@ -1,4 +1,4 @@
-import type { SlotId } from "@tapside/records";
+import type { Reading, SlotId } from "@tapside/records";
 import { useState } from "react";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
@@ -17,6 +17,15 @@ const UNMEASURED = {
   silica: "feedSilica",
   chlorine: "chlorineBefore",
 } as const satisfies Readonly<Record<string, SlotId>>;
+
+/** The reading with its unit; a meter's scale where it is known, else said to be taken for granted. */
+function asRead(feed: Reading | undefined, { file }: OpenVisit): string {
+  if (!feed) return "";
+  const amount = `${feed.raw} ${feed.unit}`;
+  if (feed.unit !== "ppm") return amount;
+  const scale = feed.scale ?? file.instruments.get(feed.instrument ?? "")?.scale;
+  return scale ? words.onScale(amount, scale) : words.onNoScale(amount);
+}
 
 /** At 100 ppm or less the owner decides; what was not measured stands beside the question. */
 export function Optional({ open }: { open: OpenVisit }) {
@@ -46,7 +55,7 @@ export function Optional({ open }: { open: OpenVisit }) {
       next={{ label: words.ownerKeeps, hint, onPress: () => decide("keep") }}
     >
       <Band>
-        <p>{words.optionalText(feed?.raw ?? "", feed?.scale ?? "?")}</p>
+        <p>{words.optionalText(asRead(feed, open))}</p>
       </Band>
       <Band tint>
         <strong>{words.notMeasured}</strong>

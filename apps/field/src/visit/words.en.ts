@@ -101,8 +101,10 @@ export const visitEn = {
   exceptions: "Tap what is not",
   corrected: "corrected",
   found: "found",
-  optionalText: (ppm: string, scale: string) =>
-    `The tap water reads ${ppm} ppm on the ${scale} scale. At 100 ppm or less an RO unit is optional; the owner decides. (Common practice, no published source.)`,
+  onScale: (amount: string, scale: string) => `${amount} on the ${scale} scale`,
+  onNoScale: (amount: string) => `${amount} (the meter's scale is not known, NaCl taken)`,
+  optionalText: (amount: string) =>
+    `The tap water reads ${amount}. At 100 ppm or less an RO unit is optional; the owner decides. (Common practice, no published source.)`,
   notMeasured: "Not measured today:",
   ownerKeeps: "Owner keeps it",
   ownerTakesOut: "Owner wants it out",

@@ -101,8 +101,10 @@ export const visitEs: Packs["visit"]["visit"] = {
   exceptions: "Toque lo que no lo está",
   corrected: "corregido",
   found: "hallado",
-  optionalText: (ppm, scale) =>
-    `El agua de la llave lee ${ppm} ppm en la escala ${scale}. Con 100 ppm o menos un equipo de ósmosis inversa es opcional; decide el dueño. (Práctica común, sin fuente publicada.)`,
+  onScale: (amount, scale) => `${amount} en la escala ${scale}`,
+  onNoScale: (amount) => `${amount} (no se conoce la escala del medidor; se toma NaCl)`,
+  optionalText: (amount) =>
+    `El agua de la llave lee ${amount}. Con 100 ppm o menos un equipo de ósmosis inversa es opcional; decide el dueño. (Práctica común, sin fuente publicada.)`,
   notMeasured: "No medido hoy:",
   ownerKeeps: "El dueño lo conserva",
   ownerTakesOut: "El dueño quiere retirarlo",
