@@ -37,7 +37,7 @@ export default defineConfig({
       output: {
         // What every screen stands on comes in one file: each of many small ones costs a slow phone a turn.
         codeSplitting: {
-          groups: [{ name: "base", test: /packages\/(?:quantities|records)\/|field\/src\/(?:store|look)\// }],
+          groups: [{ name: "base", test: /packages\/(?:quantities|records)\/|field\/src\/store\// }],
         },
       },
     },
