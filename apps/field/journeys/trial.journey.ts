@@ -103,7 +103,13 @@ describe("a worked trial typed in, offline", () => {
     const { page } = phone;
     await heading(/As found, 13/);
     const finding = async (title: string) =>
-      (await page.locator("article.finding", { hasText: title }).first().textContent())?.replace(/\s+/g, " ");
+      (
+        await page
+          .locator("article.finding")
+          .filter({ has: page.locator("strong", { hasText: new RegExp(`^${title}`) }) })
+          .first()
+          .textContent()
+      )?.replace(/\s+/g, " ");
     expect(await finding("Air charge")).toContain("outside");
     expect(await page.getByRole("img", { name: /^3\.7 psi/ }).count()).toBe(1);
     expect(await finding("Pre-filter drop")).toContain("outside");
