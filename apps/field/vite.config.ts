@@ -36,6 +36,7 @@ export default defineConfig({
     rolldownOptions: {
       output: {
         // What every screen stands on comes in one file: each of many small ones costs a slow phone a turn.
+        // No part of it may speak words at its loading: the language is learned after it.
         codeSplitting: {
           groups: [{ name: "base", test: /packages\/(?:quantities|records)\/|field\/src\/store\// }],
         },

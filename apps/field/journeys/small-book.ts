@@ -4,6 +4,18 @@ import type { Page } from "playwright";
 type Fields = Readonly<Record<string, FieldValue>>;
 export type KeptRecord = readonly [kind: string, id: string, fields: Fields];
 
+/** Nameplate, tank and shut-off of the unit of these journeys. */
+export const PLATE: Fields = {
+  ratedPermeateLPerH: 31.8,
+  ratedRejectLPerH: 60,
+  ratedRejectionPercent: 94.3,
+  testPressureKPaGauge: 414,
+  testTemperatureC: 25,
+  testFeedMgPerL: 500,
+  tankL: 53,
+  shutOffRatio: 0.64,
+};
+
 const RECORDS: readonly KeptRecord[] = [
   ["settings", "settings", { technician: "J. Orme" }],
   ["site", "site", { name: "Reed Bank infants", askName: "R. Hale", askRole: "kitchen lead" }],
@@ -14,14 +26,7 @@ const RECORDS: readonly KeptRecord[] = [
     {
       point: "point",
       name: "Unit 1",
-      ratedPermeateLPerH: 31.8,
-      ratedRejectLPerH: 60,
-      ratedRejectionPercent: 94.3,
-      testPressureKPaGauge: 414,
-      testTemperatureC: 25,
-      testFeedMgPerL: 500,
-      tankL: 53,
-      shutOffRatio: 0.64,
+      ...PLATE,
     },
   ],
   ["appliance", "oven", { point: "point", name: "Combi oven", minimumPressureKPaGauge: 138 }],

@@ -7,7 +7,7 @@ import { visitPackEn } from "../src/words/visit.en.ts";
 import { visitPackEs } from "../src/words/visit.es.ts";
 import { closeBrowser, openBrowser, type Phone, pickUpPhone } from "./phone.ts";
 import { shoot } from "./shoot.ts";
-import { bookFile, takeIn } from "./small-book.ts";
+import { bookFile, PLATE, takeIn } from "./small-book.ts";
 
 /** Names without an English word, so that every one found is ours. */
 const BOOK = bookFile([
@@ -20,14 +20,7 @@ const BOOK = bookFile([
     {
       point: "point",
       name: "Equipo 1",
-      ratedPermeateLPerH: 31.8,
-      ratedRejectLPerH: 60,
-      ratedRejectionPercent: 94.3,
-      testPressureKPaGauge: 414,
-      testTemperatureC: 25,
-      testFeedMgPerL: 500,
-      tankL: 53,
-      shutOffRatio: 0.64,
+      ...PLATE,
     },
   ],
 ]);
