@@ -1,10 +1,10 @@
 import { CAUSE_IDS, type CauseId } from "./causes.ts";
 import { type Expectation, expectationOf } from "./expectation.ts";
-import { FEATURE_NEEDS, MEASURED_COUNT, measuredFeatures } from "./features.ts";
+import { featureOf, filledOf, isShown, MEASURED_COUNT, measuredFeatures, readMask } from "./features.ts";
 import { drawTruth, withCauses } from "./population.ts";
 import { seededRandom } from "./random.ts";
 import type { Scene } from "./scene.ts";
-import { type Readings, SIGN_IDS } from "./signs.ts";
+import type { Readings } from "./signs.ts";
 import { scatteredReadings } from "./simulate-case.ts";
 import { trueValues } from "./true-values.ts";
 
@@ -68,18 +68,18 @@ export function donorBank(scene: Scene, expected: Expectation = expectationOf(sc
   };
 }
 
-/** How near a donor's readings are to those taken: 1 when alike, towards 0 when not. */
-export function nearness(donor: Donor, taken: Float32Array, has: Uint8Array): number {
-  let distance = 0;
-  let count = 0;
-  for (let f = 0; f < MEASURED_COUNT; f++) {
-    if (FEATURE_NEEDS[f]!.some((sign) => !has[sign])) continue;
-    const gap = (donor.features[f]! - taken[f]!) / 0.7;
-    distance += Math.min(9, gap * gap);
-    count++;
-  }
-  return Math.exp((-0.5 * distance * 6) / (6 + count));
+/** How near donors' readings are to those taken: 1 when alike, towards 0 when not. */
+export function nearnessTo(readings: Readings, expected: Expectation): (donor: Donor) => number {
+  const has = readMask(readings);
+  const filled = filledOf(readings, expected);
+  const compared = Array.from({ length: MEASURED_COUNT }, (_, f) => f).filter((f) => isShown(f, has));
+  const taken = Float32Array.from(compared, (f) => featureOf(f, filled, expected));
+  return ({ features }) => {
+    let distance = 0;
+    for (let i = 0; i < compared.length; i++) {
+      const gap = (features[compared[i]!]! - taken[i]!) / 0.7;
+      distance += Math.min(9, gap * gap);
+    }
+    return Math.exp((-0.5 * distance * 6) / (6 + compared.length));
+  };
 }
-
-export const takenMask = (readings: Readings): Uint8Array =>
-  Uint8Array.from(SIGN_IDS, (id) => Number(Number.isFinite(readings[id])));

@@ -58,14 +58,26 @@ export function contextFeatures({ scene, sound }: Expectation): readonly number[
 export const INPUTS = 23 + 2 * MEASURED;
 const CONTEXT = INPUTS - 2 * MEASURED;
 
+/** One measured feature of values that hold every sign it needs. */
+export function featureOf(f: number, read: Values, expected: Expectation): number {
+  const id = SIGN_IDS[f];
+  if (id) return clip(direct(id, read[id], expected.sound[id]));
+  return clip(BACK_CALCULATED[f - SIGN_IDS.length]!.value(read, expected));
+}
+
 /** Values of all measured features; only those whose signs are all in `has` mean anything. */
 export function measuredFeatures(read: Values, expected: Expectation, out: Float32Array): void {
-  SIGN_IDS.forEach((id, i) => {
-    out[i] = clip(direct(id, read[id], expected.sound[id]));
-  });
-  BACK_CALCULATED.forEach((one, i) => {
-    out[SIGN_IDS.length + i] = clip(one.value(read, expected));
-  });
+  for (let f = 0; f < MEASURED; f++) out[f] = featureOf(f, read, expected);
+}
+
+/** Where a measured feature's value stands in the inputs; behind it stands whether it is there. */
+export const inputAt = (feature: number): number => CONTEXT + 2 * feature;
+
+/** Whether every sign a measured feature needs is in `has`. */
+export function isShown(feature: number, has: Uint8Array): boolean {
+  const needs = FEATURE_NEEDS[feature]!;
+  for (let k = 0; k < needs.length; k++) if (!has[needs[k]!]) return false;
+  return true;
 }
 
 /** The inputs with only the signs in `has` (1 or 0 by `SIGN_IDS`) shown. */
@@ -77,26 +89,33 @@ export function maskedInputs(
 ): void {
   for (let i = 0; i < CONTEXT; i++) out[i] = context[i]!;
   for (let f = 0; f < MEASURED; f++) {
-    const needs = FEATURE_NEEDS[f]!;
-    let shown = 1;
-    for (let k = 0; k < needs.length; k++) if (!has[needs[k]!]) shown = 0;
-    out[CONTEXT + 2 * f] = shown ? measured[f]! : 0;
-    out[CONTEXT + 2 * f + 1] = shown;
+    const shown = isShown(f, has);
+    out[inputAt(f)] = shown ? measured[f]! : 0;
+    out[inputAt(f) + 1] = Number(shown);
   }
 }
 
 export const MEASURED_COUNT = MEASURED;
 
+/** Whether inputs show a sign, by its place in `SIGN_IDS`. */
+export const isRead = (inputs: Float32Array, sign: number): boolean => inputs[inputAt(sign) + 1] === 1;
+
+/** Which signs are read, by `SIGN_IDS`. */
+export const readMask = (readings: Readings): Uint8Array =>
+  Uint8Array.from(SIGN_IDS, (id) => Number(Number.isFinite(readings[id])));
+
 /** Inputs for whatever was read; signs that were not read are absent, never guessed. */
 export function inputsOf(readings: Readings, expected: Expectation): Float32Array {
-  const has = Uint8Array.from(SIGN_IDS, (id) => Number(Number.isFinite(readings[id])));
   const measured = new Float32Array(MEASURED);
-  const filled = { ...expected.sound, ...onlyFinite(readings) };
-  measuredFeatures(filled, expected, measured);
+  measuredFeatures(filledOf(readings, expected), expected, measured);
   const inputs = new Float32Array(INPUTS);
-  maskedInputs(contextFeatures(expected), measured, has, inputs);
+  maskedInputs(contextFeatures(expected), measured, readMask(readings), inputs);
   return inputs;
 }
 
-const onlyFinite = (readings: Readings): Readings =>
-  Object.fromEntries(Object.entries(readings).filter(([, value]) => Number.isFinite(value)));
+/** What was read, and for the rest what a sound unit shows. */
+export function filledOf(readings: Readings, { sound }: Expectation): Values {
+  const filled = { ...sound };
+  for (const id of SIGN_IDS) if (Number.isFinite(readings[id])) filled[id] = readings[id]!;
+  return filled;
+}

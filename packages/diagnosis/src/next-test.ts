@@ -1,9 +1,8 @@
 import { CAUSE_IDS, type CauseId } from "./causes.ts";
-import { type DonorBank, nearness, takenMask } from "./donors.ts";
+import { type DonorBank, nearnessTo } from "./donors.ts";
 import type { Engine } from "./engine.ts";
-import { MEASURED_COUNT, measuredFeatures } from "./features.ts";
 import { type Outlook, settledBits } from "./information.ts";
-import { type Assumed, type Posterior, posterior, usualAssumed } from "./posterior.ts";
+import { type Assumed, type Posterior, usualAssumed } from "./posterior.ts";
 import type { Readings } from "./signs.ts";
 import {
   SET_UPS,
@@ -14,6 +13,7 @@ import {
   type TestId,
   type Tool,
 } from "./test-catalogue.ts";
+import { type WhatIf, whatIf } from "./what-if.ts";
 
 /** The state of the hour: what makes a test cheap, dear or impossible. */
 export interface Hour {
@@ -60,12 +60,10 @@ const donorCount = (probability: number) => Math.max(4, Math.min(14, Math.ceil(2
 
 /** Simulated visits alike to this one, in proportion to the odds of what is at work in them. */
 function alike(bank: DonorBank, result: Posterior, readings: Readings): readonly Weighted[] {
-  const taken = new Float32Array(MEASURED_COUNT);
-  measuredFeatures({ ...bank.expected.sound, ...readings }, bank.expected, taken);
-  const has = takenMask(readings);
+  const nearness = nearnessTo(readings, bank.expected);
   return hypotheses(result).flatMap(({ causes, probability }) => {
     const donors = bank.donors(causes, readings, donorCount(probability));
-    const near = donors.map((donor) => nearness(donor, taken, has) + 1e-12);
+    const near = donors.map((donor) => nearness(donor) + 1e-12);
     const sum = near.reduce((total, one) => total + one, 0);
     return donors.map((donor, i) => ({ readings: donor.readings, weight: (probability * near[i]!) / sum }));
   });
@@ -128,12 +126,12 @@ export function nextTests(
   hour: Hour = {},
   assumed: Assumed = usualAssumed,
 ): readonly TestProposal[] {
-  const now = posterior(engine, bank.expected, readings, assumed);
-  const near = alike(bank, now, readings);
+  const ask = whatIf(engine, bank.expected, readings, assumed);
+  const near = alike(bank, ask.now, readings);
   const propose = (tests: readonly TestId[], count: number) => {
     const outcomes = pick(near, count);
     return tests.map((test): TestProposal => {
-      const bits = settledBits(now.present, outlooks(engine, bank, readings, { test, outcomes, assumed }));
+      const bits = settledBits(ask.now.present, outlooks(ask, test, outcomes));
       const { setUp } = TESTS[test] as Test;
       return { test, bits: Math.max(0, bits), minutes: minutesOf(test, hour), ...(setUp && { setUp }) };
     });
@@ -155,19 +153,9 @@ export function nextTests(
 const ranked = (proposals: readonly TestProposal[], hour: Hour): readonly TestProposal[] =>
   [...proposals].sort((a, b) => worth(b, proposals, hour) - worth(a, proposals, hour));
 
-interface Trying {
-  readonly test: TestId;
-  readonly outcomes: readonly Weighted[];
-  readonly assumed: Assumed;
-}
-
-function outlooks(engine: Engine, bank: DonorBank, readings: Readings, trying: Trying): readonly Outlook[] {
-  const { signs } = TESTS[trying.test];
-  return trying.outcomes.map((outcome) => {
-    const shown = Object.fromEntries(signs.map((sign) => [sign, readings[sign] ?? outcome.readings[sign]]));
-    const after = posterior(engine, bank.expected, { ...readings, ...shown }, trying.assumed);
-    return { weight: outcome.weight, odds: after.present };
-  });
+function outlooks(ask: WhatIf, test: TestId, outcomes: readonly Weighted[]): readonly Outlook[] {
+  const after = ask.after(TESTS[test].signs);
+  return outcomes.map(({ weight, readings }) => ({ weight, odds: after(readings) }));
 }
 
 /** Bits a minute; a set-up is shared with the best other test that needs it. */
@@ -198,13 +186,13 @@ export function meaningsOf(
   readings: Readings,
   assumed: Assumed = usualAssumed,
 ): readonly Meaning[] {
-  const now = posterior(engine, bank.expected, readings, assumed);
-  const [sign, ...more] = TESTS[test].signs;
+  const ask = whatIf(engine, bank.expected, readings, assumed);
+  const after = ask.after(TESTS[test].signs);
+  const [sign] = TESTS[test].signs;
   const groups = new Map<CauseId, { probability: number; shows: number[] }>();
-  for (const outcome of pick(alike(bank, now, readings), 24)) {
-    const shown = Object.fromEntries([sign, ...more].map((one) => [one, outcome.readings[one]]));
-    const after = posterior(engine, bank.expected, { ...readings, ...shown }, assumed).present;
-    const first = CAUSE_IDS[after.indexOf(Math.max(...after))]!;
+  for (const outcome of pick(alike(bank, ask.now, readings), 24)) {
+    const present = after(outcome.readings);
+    const first = CAUSE_IDS[present.indexOf(Math.max(...present))]!;
     const group = groups.get(first) ?? { probability: 0, shows: [] };
     group.probability += outcome.weight;
     group.shows.push(outcome.readings[sign]);

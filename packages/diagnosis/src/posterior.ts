@@ -1,7 +1,8 @@
+import { keepSplit } from "./alike-causes.ts";
 import { CAUSE_IDS } from "./causes.ts";
 import type { Engine } from "./engine.ts";
 import type { Expectation } from "./expectation.ts";
-import { inputsOf } from "./features.ts";
+import { inputsOf, isRead } from "./features.ts";
 import { type CompanyCounts, type Frequencies, frequencies } from "./frequencies.ts";
 import { run } from "./network.ts";
 import { CAN_MEET } from "./pairs.ts";
@@ -57,41 +58,71 @@ function shiftOf(assumed: Assumed): Float64Array {
 
 const shifts = new WeakMap<Assumed, Float64Array>();
 
-/** From the network's scores to probabilities: training shares divided out, frequencies put in. */
+/** The posterior of inputs. */
 export function posteriorOf(engine: Engine, inputs: Float32Array, assumed: Assumed): Posterior {
   run(engine.network, inputs, engine.room);
-  const { out } = engine.room;
-  const { calibration } = engine;
+  return posteriorOfScores(engine, (sign) => isRead(inputs, sign), assumed);
+}
+
+/** The posterior of the network's scores, standing in the engine's room. */
+function posteriorOfScores(engine: Engine, isSignRead: IsRead, assumed: Assumed): Posterior {
+  const single = singleOfScores(engine, isSignRead, assumed);
+  if (assumed.two === 0) return { single, pairs: new Float64Array(K * K), two: 0, present: single };
+  const halves = halvesOfScores(engine, assumed);
+  const two = twoOfScores(engine, assumed);
+  const sum = sumOfPairs(halves);
+  const pairs = new Float64Array(K * K);
+  for (let i = 0; i < PAIRS.length; i++) pairs[PAIRS[i]!] = (halves[FIRST[i]!]! * halves[SECOND[i]!]!) / sum;
+  return { single, pairs, two, present: presence(single, halves, two) };
+}
+
+/** Of each cause being at work, alone or with another, from the network's scores, standing in the engine's room. */
+export function presentOfScores(engine: Engine, isSignRead: IsRead, assumed: Assumed): Float64Array {
+  const single = singleOfScores(engine, isSignRead, assumed);
+  if (assumed.two === 0) return single;
+  return presence(single, halvesOfScores(engine, assumed), twoOfScores(engine, assumed));
+}
+
+type IsRead = (sign: number) => boolean;
+
+function shiftIn(assumed: Assumed): Float64Array {
   const shift = shifts.get(assumed) ?? shiftOf(assumed);
   shifts.set(assumed, shift);
+  return shift;
+}
+
+/** Given that exactly one is at work: training shares divided out, frequencies put in, alike causes kept split. */
+function singleOfScores({ room, calibration }: Engine, isSignRead: IsRead, assumed: Assumed): Float64Array {
+  const shift = shiftIn(assumed);
   const single = new Float64Array(K);
-  for (let i = 0; i < K; i++) single[i] = out[i]! / calibration.single + shift[i]!;
+  for (let i = 0; i < K; i++) single[i] = room.out[i]! / calibration.single + shift[i]!;
   softmax(single);
-  if (assumed.two === 0) return { single, pairs: new Float64Array(K * K), two: 0, present: single };
-  const pairs = pairShares(out, calibration.pair, shift);
-  const two = logistic(gateScore(out[2 * K]! / calibration.two, assumed.two));
-  return { single, pairs, two, present: presence(single, pairs, two) };
+  keepSplit(single, isSignRead);
+  return single;
+}
+
+/** A pair is as likely as the product of its halves says, among all that can meet. */
+function halvesOfScores({ room, calibration }: Engine, assumed: Assumed): Float64Array {
+  const shift = shiftIn(assumed);
+  const halves = new Float64Array(K);
+  for (let i = 0; i < K; i++) halves[i] = room.out[K + i]! / calibration.pair + shift[i]!;
+  softmax(halves);
+  return halves;
+}
+
+const twoOfScores = ({ room, calibration }: Engine, assumed: Assumed): number =>
+  logistic(gateScore(room.out[2 * K]! / calibration.two, assumed.two));
+
+/** Over all pairs that can meet; never 0, so that it can divide. */
+function sumOfPairs(halves: Float64Array): number {
+  let sum = Number.MIN_VALUE;
+  for (let i = 0; i < PAIRS.length; i++) sum += halves[FIRST[i]!]! * halves[SECOND[i]!]!;
+  return sum;
 }
 
 const logit = (p: number) => Math.log(p / (1 - p));
 const logistic = (x: number) => 1 / (1 + Math.exp(-x));
 const gateScore = (score: number, expected: number) => score + logit(expected) - logit(TWO_CAUSES.trained);
-
-/** Of every pair that can meet: the two scores together, as a share of all pairs. */
-function pairShares(out: Float32Array, divisor: number, shift: Float64Array): Float64Array {
-  const half = new Float64Array(K);
-  for (let i = 0; i < K; i++) half[i] = out[K + i]! / divisor + shift[i]!;
-  softmax(half);
-  const pairs = new Float64Array(K * K);
-  let sum = 0;
-  for (let i = 0; i < PAIRS.length; i++) {
-    const share = half[FIRST[i]!]! * half[SECOND[i]!]!;
-    pairs[PAIRS[i]!] = share;
-    sum += share;
-  }
-  if (sum > 0) for (let i = 0; i < PAIRS.length; i++) pairs[PAIRS[i]!] = pairs[PAIRS[i]!]! / sum;
-  return pairs;
-}
 
 /** In place. */
 function softmax(values: Float64Array): void {
@@ -105,14 +136,17 @@ function softmax(values: Float64Array): void {
   for (let i = 0; i < values.length; i++) values[i] = values[i]! / sum;
 }
 
-function presence(single: Float64Array, pairs: Float64Array, two: number): Float64Array {
+function presence(single: Float64Array, halves: Float64Array, two: number): Float64Array {
   const present = new Float64Array(K);
-  for (let i = 0; i < K; i++) present[i] = (1 - two) * single[i]!;
+  let sum = Number.MIN_VALUE;
   for (let i = 0; i < PAIRS.length; i++) {
-    const share = two * pairs[PAIRS[i]!]!;
-    present[FIRST[i]!] = present[FIRST[i]!]! + share;
-    present[SECOND[i]!] = present[SECOND[i]!]! + share;
+    const [a, b] = [FIRST[i]!, SECOND[i]!];
+    const share = halves[a]! * halves[b]!;
+    sum += share;
+    present[a] = present[a]! + share;
+    present[b] = present[b]! + share;
   }
+  for (let i = 0; i < K; i++) present[i] = (1 - two) * single[i]! + (two * present[i]!) / sum;
   return present;
 }
 
