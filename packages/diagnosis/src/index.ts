@@ -11,7 +11,7 @@ export { type FittedCauses, fittedCauses } from "./fitted-causes.ts";
 export { type CompanyCounts, type Frequencies, frequencies } from "./frequencies.ts";
 export { hourOf, SET_UP_IDS, TOOLS } from "./hour-of-visit.ts";
 export { measuredAgain, mustMeasureAgain } from "./measured-again.ts";
-export { checkFit, type FitCheck } from "./misfit.ts";
+export { checkFit, checkFitInSlices, type FitCheck } from "./misfit.ts";
 export { type Hour, type Meaning, meaningsOf, minutesOf, nextTests, type TestProposal } from "./next-test.ts";
 export { type CauseOdds, type Evidence, evidenceFor, type Odds, odds, type PairOdds } from "./odds.ts";
 export { scoreOutside } from "./outside-faults.ts";

@@ -1,5 +1,6 @@
 import { CAUSE_IDS, type CauseId } from "./causes.ts";
-import { type CauseFit, fitCauses } from "./fit-cause.ts";
+import { type CauseFit, fitCausesInSlices } from "./fit-cause.ts";
+import { type InSlices, inOneGo } from "./internal/in-slices.ts";
 import type { Posterior } from "./posterior.ts";
 import type { Scene } from "./scene.ts";
 import type { Readings } from "./signs.ts";
@@ -34,6 +35,17 @@ function candidates(result: Posterior): readonly (readonly CauseId[])[] {
   return [...singles, ...pairs];
 }
 
+/** As `checkFit`, with a breath after every run of the forward model. */
+export function* checkFitInSlices(scene: Scene, result: Posterior, readings: Readings): InSlices<FitCheck> {
+  const fits: CauseFit[] = [];
+  for (const causes of candidates(result)) fits.push(yield* fitCausesInSlices(scene, causes, readings));
+  fits.sort((a, b) => a.misfit - b.misfit);
+  const best = fits[0];
+  const misfit = Math.min(...fits.map((one) => one.cappedMisfit));
+  const chance = best && best.count >= 4 ? chiSquareTail(misfit, best.count) : 1;
+  return { fits, chance, unexplained: chance < UNEXPLAINED_BELOW };
+}
+
 /**
  * How large the likeliest causes are and whether any of them explains the readings. Slow (a second or so): meant for a worker.
  *
@@ -42,15 +54,8 @@ function candidates(result: Posterior): readonly (readonly CauseId[])[] {
  * Range: four readings or more; with fewer nothing is called unexplained.
  * Error: freedoms that fit the readings make the chance too large; the limit is set by simulation.
  */
-export function checkFit(scene: Scene, result: Posterior, readings: Readings): FitCheck {
-  const fits = candidates(result)
-    .map((causes) => fitCauses(scene, causes, readings))
-    .sort((a, b) => a.misfit - b.misfit);
-  const best = fits[0];
-  const misfit = Math.min(...fits.map((one) => one.cappedMisfit));
-  const chance = best && best.count >= 4 ? chiSquareTail(misfit, best.count) : 1;
-  return { fits, chance, unexplained: chance < UNEXPLAINED_BELOW };
-}
+export const checkFit = (scene: Scene, result: Posterior, readings: Readings): FitCheck =>
+  inOneGo(checkFitInSlices(scene, result, readings));
 
 /** Chance that χ² with `n` degrees of freedom is at least `x`. */
 export function chiSquareTail(x: number, n: number): number {
