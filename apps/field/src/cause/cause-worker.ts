@@ -1,6 +1,6 @@
 import {
   assumedWith,
-  checkFit,
+  checkFitInSlices,
   type DonorBank,
   diagnose,
   donorBank,
@@ -25,8 +25,37 @@ function bankOf(scene: Scene): DonorBank {
 
 const tell = (told: CauseTold) => self.postMessage(told);
 
+/** The question that counts: the check of an older one is dropped. */
+let newest = "";
+
+const LONGEST_SLICE_MS = 8;
+
+/** After this turn every message that came meanwhile has been heard. */
+const turn = () =>
+  new Promise<void>((done) => {
+    const { port1, port2 } = new MessageChannel();
+    port1.onmessage = () => {
+      port1.close();
+      done();
+    };
+    port2.postMessage(undefined);
+  });
+
+/** Runs the check in slices, so that a newer question never waits for it. Undefined: there was one. */
+async function checked<T>(work: Generator<void, T>, key: string): Promise<T | undefined> {
+  let since = performance.now();
+  for (let step = work.next(); ; step = work.next()) {
+    if (step.done) return step.value;
+    if (performance.now() - since < LONGEST_SLICE_MS) continue;
+    await turn();
+    if (newest !== key) return undefined;
+    since = performance.now();
+  }
+}
+
 /** Weighs away from the screen, so that it never stops following the finger. */
 self.addEventListener("message", async ({ data }: MessageEvent<CauseAsked>) => {
+  newest = data.key;
   const engine = await loadEngine();
   if (data.kind === "planner") {
     tell({ kind: "planned", key: data.key, run: plannerOn(data.practice, engine) });
@@ -36,6 +65,8 @@ self.addEventListener("message", async ({ data }: MessageEvent<CauseAsked>) => {
   const assumed = assumedWith(data.counts);
   const near = bankOf(scene);
   tell({ kind: "diagnosed", key, diagnosis: diagnose(engine, near, readings, hour, assumed) });
-  const fit = checkFit(scene, posterior(engine, near.expected, readings, assumed), readings);
-  tell({ kind: "fit", key, unexplained: fit.unexplained, sizes: fittedCauses(scene, fit, readings) });
+  const result = posterior(engine, near.expected, readings, assumed);
+  const fit = await checked(checkFitInSlices(scene, result, readings), key);
+  if (fit)
+    tell({ kind: "fit", key, unexplained: fit.unexplained, sizes: fittedCauses(scene, fit, readings) });
 });

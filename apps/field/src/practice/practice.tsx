@@ -2,6 +2,7 @@ import {
   CAUSE_IDS,
   type CauseId,
   type Difficulty,
+  minutesOf,
   type Practice,
   practiceUnit,
   type Readings,
@@ -147,7 +148,7 @@ function Tests({ now, onChange }: Omit<BenchProps, "onDecide">) {
     <Band key={test} press={{ onPress: () => onChange(takeTest(now, test)) }}>
       <span className="row">
         <span>{causeWords.tests[test]}</span>
-        <span className="note">{causeWords.minutes(takeTest(now, test).minutes - now.minutes)}</span>
+        <span className="note">{causeWords.minutes(minutesOf(test, { setUps: now.setUps }))}</span>
       </span>
       {TESTS[test].signs.every((sign) => now.readings[sign] !== undefined) ? (
         <span className="note">{words.alreadyRead}</span>
