@@ -329,6 +329,25 @@ describe("the book, offline", () => {
     expect(files.some((name) => name.endsWith(".json"))).toBe(true);
   });
 
+  it("the kitchen gets a card and a page of its own, and the way leads back to the unit", async () => {
+    const { page } = phone;
+    await page.locator(".thumb .back").click();
+    await page.getByRole("link", { name: /^For the kitchen/ }).click();
+    await heading("For the kitchen");
+    await phone.checkAccess("for the kitchen");
+    await shoot(phone, "kitchen");
+    for (const [button, says] of [
+      [/^Card for the kitchen/, "When the tank is full"],
+      [/^The water in plain words/, "What the kitchen looks after itself"],
+    ] as const) {
+      const pdf = page.waitForEvent("download");
+      await page.locator("main").getByRole("button", { name: button }).click();
+      expect(await textOfPdf(new Uint8Array(readFileSync(await (await pdf).path())))).toContain(says);
+    }
+    await page.locator(".thumb .back").click();
+    await heading(/Middle/);
+  });
+
   it("every band of a unit's water opens what is known of its place", async () => {
     const { page } = phone;
     await at("/more");

@@ -9,7 +9,7 @@ const STEPS = { ci: 400, soak: 4000 }[process.env.TAPSIDE_DEPTH ?? ""] ?? 220;
 const SEED = Number(process.env.TAPSIDE_SEED ?? 20261125);
 
 /** Not pressed: it opens a camera or a file dialog, takes the unit out, or leads to another book. */
-const LEFT_ALONE = /\b(?:photos?|export|import|demo|share|keep pdf|take out|sticker|scan|claim)\b/i;
+const LEFT_ALONE = /\b(?:photos?|export|import|demo|share|keep pdf|take out|sticker|scan|claim|as pdf)\b/i;
 
 let phone: Phone;
 beforeAll(async () => {

@@ -35,26 +35,50 @@ export const KIND_IDS = Object.keys({
 
 type Shelf = Map<string, Kept<Kinds[KindId]>>;
 
+interface Earlier {
+  readonly state: State;
+  readonly book: Book;
+}
+
 /**
  * The book as it stands in this state: retracted records and fields that were taken back (null) are left
  * out, unknown kinds too. Given the book of an earlier state, records that did not change are the same objects,
  * and a book in which nothing changed is the same book: a digit of a draft costs no judgement.
  */
-export function bookOf(state: State, earlier?: { readonly state: State; readonly book: Book }): Book {
-  const shelves = Object.fromEntries(KIND_IDS.map((kind) => [kind, new Map()])) as Record<KindId, Shelf>;
-  for (const [id, record] of state.records) {
-    if (!isKind(record.kind) || record.fields.get(GONE)?.value === true) continue;
-    const same = earlier?.state.records.get(id) === record;
-    const kept = same ? earlier?.book[record.kind].get(id) : undefined;
-    shelves[record.kind].set(id, kept ?? keptOf(record));
-  }
+export function bookOf(state: State, earlier?: Earlier): Book {
+  const shelves = emptyShelves();
+  for (const record of state.records.values()) put(shelves, record, earlier);
   if (!earlier) return shelves as unknown as Book;
   for (const kind of KIND_IDS) shelves[kind] = sameShelf(earlier.book[kind] as Shelf, shelves[kind]);
   const same = KIND_IDS.every((kind) => shelves[kind] === (earlier.book[kind] as Shelf));
   return same ? earlier.book : (shelves as unknown as Book);
 }
 
-const isKind = (kind: string): kind is KindId => (KIND_IDS as readonly string[]).includes(kind);
+const RECORDS_A_STRETCH = 50;
+
+/** The same book as `bookOf` makes, a stretch at a time. */
+export function* bookInStretches(state: State): Generator<void, Book> {
+  const shelves = emptyShelves();
+  let count = 0;
+  for (const record of state.records.values()) {
+    put(shelves, record);
+    if (++count % RECORDS_A_STRETCH === 0) yield;
+  }
+  return shelves as unknown as Book;
+}
+
+const emptyShelves = () =>
+  Object.fromEntries(KIND_IDS.map((kind) => [kind, new Map()])) as Record<KindId, Shelf>;
+
+function put(shelves: Record<KindId, Shelf>, record: RecordState, earlier?: Earlier): void {
+  if (!isKind(record.kind) || record.fields.get(GONE)?.value === true) return;
+  const same = earlier?.state.records.get(record.id) === record;
+  const kept = same ? earlier?.book[record.kind].get(record.id) : undefined;
+  shelves[record.kind].set(record.id, kept ?? keptOf(record));
+}
+
+const KINDS: ReadonlySet<string> = new Set(KIND_IDS);
+const isKind = (kind: string): kind is KindId => KINDS.has(kind);
 
 function sameShelf(before: Shelf, after: Shelf): Shelf {
   if (before.size !== after.size) return after;
@@ -73,25 +97,38 @@ function keptOf(record: RecordState): Kept<Kinds[KindId]> {
 
 type Fields = readonly (readonly [string, FieldValue])[];
 
-function keptVisit(id: string, fields: Fields): KeptVisit {
-  const reading = (phase: Phase) => unpack(fields, `reading:${phase}:`, isReadingValue);
-  const steps = unpack(fields, "step:", isStepValue);
-  const timers = unpack(fields, "timer:", isTimerValue);
+function keptVisit(id: string, all: Fields): KeptVisit {
+  const { "": plain = [], ...by } = byPrefix(all);
+  const reading = (phase: Phase) => unpack(by.reading, isReadingValue, `${phase}:`);
+  const steps = unpack(by.step, isStepValue);
+  const timers = unpack(by.timer, isTimerValue);
   return {
-    ...Object.fromEntries(fields.filter(([name]) => !name.includes(":"))),
+    ...Object.fromEntries(plain),
     id,
     readings: { asFound: reading("asFound"), asLeft: reading("asLeft") },
-    answers: unpack(fields, "answer:", (value) => value !== null),
-    exceptions: unpack(fields, "exception:", isExceptionValue),
-    work: unpack(fields, "work:", isWorkValue),
-    photos: unpack(fields, "photo:", isPhotoValue),
+    answers: unpack(by.answer, (value) => value !== null),
+    exceptions: unpack(by.exception, isExceptionValue),
+    work: unpack(by.work, isWorkValue),
+    photos: unpack(by.photo, isPhotoValue),
     ...(Object.keys(steps).length > 0 && { steps }),
     ...(Object.keys(timers).length > 0 && { timers }),
-    skipped: Object.keys(unpack(fields, "skip:", (value) => value === true)).sort(),
+    skipped: Object.keys(unpack(by.skip, (value) => value === true)).sort(),
   } as unknown as KeptVisit;
 }
 
-function unpack(fields: Fields, prefix: string, fits: (value: FieldValue) => boolean) {
-  const own = fields.filter(([name, value]) => name.startsWith(prefix) && fits(value));
-  return Object.fromEntries(own.map(([name, value]) => [name.slice(prefix.length), value]));
+/** Fields by what stands before their first colon, without it; those without one under "". */
+function byPrefix(fields: Fields): Readonly<Record<string, Fields | undefined>> {
+  const groups: Record<string, [string, FieldValue][]> = Object.create(null);
+  for (const [name, value] of fields) {
+    const colon = name.indexOf(":");
+    const prefix = name.slice(0, Math.max(colon, 0));
+    groups[prefix] = groups[prefix] ?? [];
+    groups[prefix].push([name.slice(colon + 1), value]);
+  }
+  return groups;
+}
+
+function unpack(fields: Fields | undefined, fits: (value: FieldValue) => boolean, within = "") {
+  const own = (fields ?? []).filter(([name, value]) => name.startsWith(within) && fits(value));
+  return Object.fromEntries(own.map(([name, value]) => [name.slice(within.length), value]));
 }

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { bookOf } from "./book-of.ts";
+import { bookInStretches, bookOf } from "./book-of.ts";
 import type { Change } from "./change.ts";
 import { EMPTY_STATE, fold, replacedBy, rivalsOf } from "./fold.ts";
 import { NO_STAMP, nextStamp, observeStamp } from "./hybrid-clock.ts";
@@ -29,6 +29,12 @@ const change: fc.Arbitrary<Change> = fc
   }));
 
 const changes = fc.uniqueArray(change, { selector: (one) => one.id, maxLength: 25 });
+
+function runToEnd<T>(steps: Generator<void, T>): T {
+  let step = steps.next();
+  while (!step.done) step = steps.next();
+  return step.value;
+}
 
 const sorted = (state: ReturnType<typeof fold>) =>
   [...state.records.values()]
@@ -61,6 +67,7 @@ test("a book brought up to date equals a book built anew", () => {
       const state = fold(EMPTY_STATE, all.slice(0, cut));
       const later = fold(state, all.slice(cut));
       expect(bookOf(later, { state, book: bookOf(state) })).toEqual(bookOf(later));
+      expect(runToEnd(bookInStretches(later))).toEqual(bookOf(later));
     }),
     SEED,
   );

@@ -60,7 +60,7 @@ function kindOf(before: RecordState | undefined, change: Change): Pick<RecordSta
 
 function foldField(before: FieldState | undefined, change: Change, value: FieldValue): FieldState {
   const held: Held = { value, at: change.at, change: change.id, device: change.device };
-  if (!before) return { ...held, byDevice: [held], covered: union(NONE, change.over ?? NONE) };
+  if (!before) return { ...held, byDevice: [held], covered: change.over ? union(NONE, change.over) : NONE };
   const byDevice = withNewest(before.byDevice, held);
   const newest = byDevice.reduce(newerOf);
   return { ...newest, byDevice, covered: union(before.covered, change.over ?? NONE) };

@@ -1,6 +1,6 @@
 export { absentPorts } from "./absent-ports.ts";
 export * from "./book.ts";
-export { bookOf, KIND_IDS } from "./book-of.ts";
+export { bookInStretches, bookOf, KIND_IDS } from "./book-of.ts";
 export { canonicalJson } from "./canonical-json.ts";
 export * from "./change.ts";
 export type { ChangeStore } from "./change-store.ts";

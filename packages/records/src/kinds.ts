@@ -523,6 +523,8 @@ export interface ServiceRecordEntry {
 /** Settings of the company or technician: one record with id "settings". */
 export interface Settings {
   readonly technician?: string;
+  /** Where a kitchen rings. */
+  readonly phone?: string;
   readonly pressureUnit?: "psi" | "bar" | "kPa";
   readonly temperatureUnit?: "°C" | "°F";
   readonly decimalSign?: "." | ",";

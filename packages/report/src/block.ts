@@ -33,7 +33,13 @@ export interface ValveSign {
 /** What a service record is made of: plain data, the same on screen, on paper and in the frozen text. */
 export type Block =
   | { readonly kind: "heading"; readonly text: string }
-  | { readonly kind: "paragraph"; readonly text: string; readonly strong?: boolean; readonly quiet?: boolean }
+  | {
+      readonly kind: "paragraph";
+      readonly text: string;
+      readonly strong?: boolean;
+      readonly quiet?: boolean /** To be read from across a room. */;
+      readonly large?: boolean;
+    }
   | {
       readonly kind: "readings";
       readonly head: readonly [string, string, string, string];
@@ -44,6 +50,8 @@ export type Block =
       readonly kind: "list";
       readonly title: string;
       readonly items: readonly string[];
+      /** To be read from across a room. */
+      readonly large?: boolean;
       /** Drawn instead of the items where there is a pen. */
       readonly valves?: readonly ValveSign[];
     }

@@ -116,6 +116,9 @@ function roomForText(doc: Doc, text: string, more = 0) {
 
 type Words = Messages["record"];
 
+/** Type of a page that hangs on a wall against type of a record. */
+const LARGE = 1.15;
+
 const DRAW: {
   readonly [K in Block["kind"]]: (
     doc: Doc,
@@ -131,24 +134,28 @@ const DRAW: {
     paragraph(doc, body, text, "H2");
     doc.y += 4;
   },
-  paragraph(doc, body, { text, strong, quiet }) {
+  paragraph(doc, body, { text, strong, quiet, large }) {
     doc
       .font(strong ? "bold" : "regular")
-      .fontSize(strong ? 15 : 10)
+      .fontSize((strong ? 15 : 10) * (large ? LARGE : 1))
       .fillColor(quiet ? ink2 : ink);
     roomForText(doc, text);
     paragraph(doc, body, text);
     doc.y += 4;
   },
-  list(doc, body, { title, items, valves }) {
+  list(doc, body, { title, items, valves, large }) {
     if (items.length === 0) return;
-    doc.font("regular").fontSize(10);
+    const times = large ? LARGE : 1;
+    doc.font("regular").fontSize(10 * times);
     roomForText(doc, items[0]!, 24);
-    doc.font("bold").fontSize(11).fillColor(ink);
-    doc.y += 4;
+    doc
+      .font("bold")
+      .fontSize(11 * times)
+      .fillColor(ink);
+    doc.y += 4 * times;
     paragraph(doc, body, title, "H2");
     if (valves) drawValves(doc, body, valves);
-    else for (const item of items) listItem(doc, body, item);
+    else for (const item of items) listItem(doc, body, item, 10 * times);
   },
   figure(doc, body, { svg, alt, heightPt }) {
     room(doc, heightPt + 10);
@@ -198,8 +205,8 @@ function drawBlock<K extends Block["kind"]>(
   );
 }
 
-function listItem(doc: Doc, body: Structure, item: string) {
-  doc.font("regular").fontSize(10).fillColor(ink);
+function listItem(doc: Doc, body: Structure, item: string, size: number) {
+  doc.font("regular").fontSize(size).fillColor(ink);
   roomForText(doc, item);
   paragraph(doc, body, item);
   doc.y += 2;

@@ -5,7 +5,7 @@ import { recordPdf } from "@tapside/report/pdf";
 import { type Sticker, stickersPdf } from "@tapside/report/stickers";
 import { type CliIo, type CommandVerb, options } from "../command-verb.ts";
 import { wordsAsked } from "../language-option.ts";
-import { bookIn } from "./book-file.ts";
+import { bookIn, unitNamed } from "./book-file.ts";
 import { fonts } from "./book-report.ts";
 
 export const claimVerb: CommandVerb = {
@@ -17,10 +17,8 @@ export const claimVerb: CommandVerb = {
     const { plain, named } = options(args, ["-o", "--unit", "--on", "--language"]);
     const book = bookIn(plain[0], io);
     if (!book) return 2;
-    const wanted = named["--unit"] ?? "";
-    const unit = [...book.unit.values()].find((one) => [one.id, one.serial, one.name].includes(wanted));
-    const file = unit && unitFile(book, unit.id);
-    if (!file) return complain(io, `There is no unit "${wanted}" in this file; name it with --unit.`);
+    const file = unitNamed(book, named["--unit"], io);
+    if (!file) return 2;
     const out = named["-o"];
     if (!out) return complain(io, "Say where to: tapside claim FILE --unit ID -o OUT.pdf");
     const words = wordsAsked(named["--language"], file.site.language, io);

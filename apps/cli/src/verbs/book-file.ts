@@ -1,5 +1,14 @@
 import { assess } from "@tapside/assessment";
-import { type Book, bookOf, EMPTY_STATE, fold, importFile, type KeptVisit, unitFile } from "@tapside/records";
+import {
+  type Book,
+  bookOf,
+  EMPTY_STATE,
+  fold,
+  importFile,
+  type KeptVisit,
+  type UnitFile,
+  unitFile,
+} from "@tapside/records";
 import { type CliIo, options } from "../command-verb.ts";
 import { wordsAsked } from "../language-option.ts";
 import { sentence } from "../sentence.ts";
@@ -16,6 +25,14 @@ export function bookIn(path: string | undefined, io: CliIo): Book | undefined {
   return undefined;
 }
 
+/** The unit named by its id, serial number or name; undefined after a sentence that says there is none. */
+export function unitNamed(book: Book, wanted: string | undefined, io: CliIo): UnitFile | undefined {
+  const unit = [...book.unit.values()].find((one) => [one.id, one.serial, one.name].includes(wanted ?? ""));
+  const file = unit && unitFile(book, unit.id);
+  if (!file) io.complain(`There is no unit "${wanted ?? ""}" in this file; name it with --unit.`);
+  return file;
+}
+
 /** The visit named, else the newest. */
 function visitIn(book: Book, id: string | undefined, io: CliIo): KeptVisit | undefined {
   const visits = [...book.visit.values()].sort((a, b) =>
@@ -27,7 +44,7 @@ function visitIn(book: Book, id: string | undefined, io: CliIo): KeptVisit | und
 }
 
 /** The judgement of a visit as it stood when the visit ended, so that the same file always gives the same answer. */
-function judged(book: Book, visit: KeptVisit) {
+export function judged(book: Book, visit: KeptVisit) {
   const file = visit.unit ? unitFile(book, visit.unit) : undefined;
   if (!file) return undefined;
   const asOf = visit.endedAt ?? visit.startedAt ?? "1970-01-01T00:00:00Z";

@@ -3,6 +3,7 @@ import type { CommandVerb } from "../command-verb.ts";
 import { claimVerb, stickersVerb } from "./book-claim.ts";
 import { calendarVerb, dueVerb } from "./book-due.ts";
 import { openVisit } from "./book-file.ts";
+import { kitchenCardVerb, kitchenPageVerb } from "./book-kitchen.ts";
 import { exportPartsVerb, exportWorkVerb, importVerb } from "./book-list.ts";
 import { exportReadingsVerb } from "./book-readings.ts";
 import { reportVerb } from "./book-report.ts";
@@ -49,5 +50,7 @@ export const bookVerbs: Readonly<Record<string, CommandVerb>> = {
   calendar: calendarVerb,
   import: importVerb,
   claim: claimVerb,
+  "kitchen card": kitchenCardVerb,
+  "kitchen page": kitchenPageVerb,
   stickers: stickersVerb,
 };

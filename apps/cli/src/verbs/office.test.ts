@@ -78,3 +78,16 @@ test("a roll has one page a sticker", async () => {
   expect(printed).toHaveLength(3);
   expect(await runCli(["stickers", "--new", "0", ...url, "-o", "roll.pdf"], io)).toBe(2);
 });
+
+test("the kitchen gets its card before any visit, its page after one, in the language asked for", async () => {
+  const { io, files, complaints } = machine();
+  await runCli(["import", "examples/sites.csv", "-o", "a.json"], io);
+  const wanted = ["a.json", "--unit", "WB-2", "-o", "k.pdf"];
+  expect(await runCli(["kitchen", "card", ...wanted, "--on", "2026-11-25T08:00Z"], io)).toBe(0);
+  expect(new TextDecoder("latin1").decode(bytesOf(files.get("k.pdf")!))).toContain("/Lang (en)");
+  expect(await runCli(["kitchen", "page", ...wanted], io)).toBe(2);
+  expect(complaints.pop()).toBe("The unit has no visit yet: there is nothing to say of its water.");
+  const demo = ["examples/larkmoor.tapside.json", "--unit", "demo:1:unit", "-o", "p.pdf", "--language", "es"];
+  expect(await runCli(["kitchen", "page", ...demo], io)).toBe(0);
+  expect(new TextDecoder("latin1").decode(bytesOf(files.get("p.pdf")!))).toContain("/Lang (es)");
+});

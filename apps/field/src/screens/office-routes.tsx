@@ -3,6 +3,7 @@ import { ChainScreen } from "./chain.tsx";
 import { ClaimScreen } from "./claim.tsx";
 import { DayScreen, PlanScreen } from "./day-plan.tsx";
 import { Gone } from "./gone.tsx";
+import { KitchenScreen } from "./kitchen.tsx";
 import { ListInScreen } from "./list-in.tsx";
 import { MovePartScreen, MoveScreen } from "./move.tsx";
 import { OwnerScreen } from "./owner.tsx";
@@ -34,6 +35,9 @@ export function OfficeRoutes() {
       <Route path="/unit/:id/plan">{({ id }) => <PlanScreen id={id} key={id} />}</Route>
       <Route path="/unit/:id/move">{({ id }) => <MoveScreen id={id} key={id} />}</Route>
       <Route path="/unit/:id/sticker">{({ id }) => <UnitStickerScreen id={id} key={id} />}</Route>
+      <Route path="/unit/:id/kitchen/:visit?">
+        {({ id, visit }) => <KitchenScreen id={id} from={visit} key={id} />}
+      </Route>
       <Route path="/unit/:id/claim">{({ id }) => <ClaimScreen id={id} key={id} />}</Route>
       <Route component={Gone} />
     </Switch>

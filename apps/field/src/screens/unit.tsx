@@ -94,6 +94,7 @@ function Places({ file }: { file: UnitFile }) {
     [words.setUp, "", `/unit/${id}/edit`],
     [officeWords.moveTitle, "", `/unit/${id}/move`],
     [officeWords.stickerOf, "", `/unit/${id}/sticker`],
+    [officeWords.forKitchen, officeWords.forKitchenHint, `/unit/${id}/kitchen`],
     [officeWords.claim, officeWords.claimHint, `/unit/${id}/claim`],
   ];
   return (

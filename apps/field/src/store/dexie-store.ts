@@ -3,7 +3,7 @@ import { type Change, type ChangeStore, sortOut } from "@tapside/records";
 import type { EntityTable } from "dexie";
 import { type BookDatabase, withReopen } from "./databases.ts";
 import { KEPT } from "./first-list.ts";
-import { PIECES, pause } from "./pause.ts";
+import { pauses } from "./pause.ts";
 
 export interface DexieStore extends ChangeStore {
   /** Moves the changes of a closed visit into one row with its history as text. */
@@ -101,11 +101,14 @@ async function textsIn(db: BookDatabase) {
   return { texts, counted: counted?.value };
 }
 
+const A_STRETCH = 100;
+
 async function parsed(texts: readonly string[]): Promise<readonly Change[]> {
+  const rest = pauses();
   const changes: Change[] = [];
   for (const text of texts) {
     changes.push(JSON.parse(text) as Change);
-    if (changes.length % PIECES === 0) await pause();
+    if (changes.length % A_STRETCH === 0) await rest();
   }
   return changes;
 }

@@ -44,6 +44,15 @@ test("after any change, undo, or import it is not told until it was made again",
   expect(await toldBy(name)).toEqual([]);
 });
 
+test("a list made while the disk is still behind is kept once it has caught up", async () => {
+  const live = await openBook(fresh());
+  const writing = live.write("site", "s1", { name: "Elm" });
+  expect(live.keeping).toBe(true);
+  await live.keepFirstList(LIST);
+  await writing;
+  expect(await toldBy(live.name)).toEqual([LIST]);
+});
+
 test("a tab that has not heard of another's change does not keep its list; a packed visit changes nothing", async () => {
   const { name, live } = await withList();
   await live.write("visit", "v1", { kind: "annual" });

@@ -149,7 +149,9 @@ export function liveBook({ name, disk, start, early, meta, photos }: Parts): Liv
       return maker.clockAhead;
     },
     keepFirstList: async (list) => {
-      if (queue.waiting === 0 && !refused()) await meta.setFirstList(list, byId.size);
+      const changes = byId.size;
+      await queue.settled();
+      if (!refused()) await meta.setFirstList(list, changes);
     },
     place: meta.place,
     setPlace: meta.setPlace,

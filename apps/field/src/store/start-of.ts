@@ -1,5 +1,5 @@
-import { type Book, bookOf, type Change, EMPTY_STATE, fold, type State } from "@tapside/records";
-import { PIECES, pause } from "./pause.ts";
+import { type Book, bookInStretches, type Change, EMPTY_STATE, fold, type State } from "@tapside/records";
+import { pauses } from "./pause.ts";
 
 /** The book as its database holds it. */
 export interface Start {
@@ -8,15 +8,21 @@ export interface Start {
   readonly book: Book;
 }
 
+const CHANGES_A_STRETCH = 250;
+
 /** Folds what is stored a stretch at a time: folding bit by bit gives what folding everything at once gives. */
 export async function startOf(changes: readonly Change[]): Promise<Start> {
+  const rest = pauses();
   let state = EMPTY_STATE;
-  let book = bookOf(state);
-  for (let from = 0; from < changes.length; from += PIECES) {
-    const before = state;
-    state = fold(before, changes.slice(from, from + PIECES));
-    book = bookOf(state, { state: before, book });
-    await pause();
+  for (let from = 0; from < changes.length; from += CHANGES_A_STRETCH) {
+    state = fold(state, changes.slice(from, from + CHANGES_A_STRETCH));
+    await rest();
   }
-  return { changes, state, book };
+  const making = bookInStretches(state);
+  let made = making.next();
+  while (!made.done) {
+    await rest();
+    made = making.next();
+  }
+  return { changes, state, book: made.value };
 }

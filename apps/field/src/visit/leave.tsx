@@ -2,6 +2,7 @@ import type { Figure } from "@tapside/assessment";
 import { formatFigure } from "@tapside/words";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
+import { officeWords } from "../words/office.ts";
 import { undoPress, useGoOn } from "./go-on.ts";
 import { Numeral } from "./numeral.tsx";
 import { photoPress } from "./photo.tsx";
@@ -51,6 +52,10 @@ export function Leave({ open }: { open: OpenVisit }) {
           {words[state]}
         </button>
       ))}
+      <Band press={{ to: `/unit/${open.file.unit.id}/kitchen/${open.visit.id}` }}>
+        <span className="name">{officeWords.forKitchen}</span>
+        <p className="note">{officeWords.forKitchenHint}</p>
+      </Band>
     </Screen>
   );
 }

@@ -150,6 +150,7 @@ export const setupEn = {
   },
   settings: {
     technician: "Your name",
+    phone: "Phone the kitchen rings",
     pressureUnit: "Pressure in",
     temperatureUnit: "Temperature in",
     decimalSign: "Decimal sign",

@@ -149,6 +149,7 @@ export const setupEs: Packs["first"]["setup"] = {
   },
   settings: {
     technician: "Su nombre",
+    phone: "Teléfono al que llama la cocina",
     pressureUnit: "Presión en",
     temperatureUnit: "Temperatura en",
     decimalSign: "Signo decimal",

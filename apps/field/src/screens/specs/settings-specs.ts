@@ -9,6 +9,7 @@ const named = (units: readonly string[]) => units.map((unit) => [unit, unit] as 
 
 export const settingsSpecs: readonly FieldSpec[] = [
   { kind: "text", field: "technician", label: words.technician },
+  { kind: "text", field: "phone", label: words.phone },
   { kind: "choice", field: "pressureUnit", label: words.pressureUnit, choices: named(PRESSURE) },
   { kind: "choice", field: "temperatureUnit", label: words.temperatureUnit, choices: named(["°C", "°F"]) },
   {
