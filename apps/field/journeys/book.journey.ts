@@ -331,7 +331,7 @@ describe("the book, offline", () => {
 
   it("the kitchen gets a card and a page of its own, and the way leads back to the unit", async () => {
     const { page } = phone;
-    await page.locator(".thumb .back").click();
+    await page.locator('.thumb a[href^="#/unit/"]').first().click();
     await page.getByRole("link", { name: /^For the kitchen/ }).click();
     await heading("For the kitchen");
     await phone.checkAccess("for the kitchen");
@@ -344,7 +344,7 @@ describe("the book, offline", () => {
       await page.locator("main").getByRole("button", { name: button }).click();
       expect(await textOfPdf(new Uint8Array(readFileSync(await (await pdf).path())))).toContain(says);
     }
-    await page.locator(".thumb .back").click();
+    await page.locator('.thumb a[href^="#/unit/"]').first().click();
     await heading(/Middle/);
   });
 

@@ -1,5 +1,5 @@
 import { converted, known, mapOutcome } from "@tapside/quantities";
-import { absentPorts, type Phase, type SlotId, type UnitFile } from "@tapside/records";
+import { type Phase, type PortId, SLOTS, type SlotId, type UnitFile } from "@tapside/records";
 import type { Context, Figure, Figures, Finding } from "./assessment.ts";
 import { elementReference } from "./element-reference.ts";
 import { pressureUnitOf } from "./figures.ts";
@@ -43,7 +43,16 @@ export function findingsOf(
     ...supply(scene),
   ];
   const doubtful: readonly string[] = doubtfulSlots(visit.readings[phase]);
-  return doubtful.length === 0 ? all : all.map((one) => becauseDoubtful(one, doubtful));
+  return all.map((one) => becauseNoPort(becauseDoubtful(one, doubtful), file));
+}
+
+/** What cannot be told for want of a place to read it says which place would have to be fitted. */
+function becauseNoPort(one: Finding, { unit }: UnitFile): Finding {
+  if (one.verdict !== "cannotTell") return one;
+  const absent: readonly PortId[] = unit.portsAbsent ?? [];
+  const ports = (one.missing ?? []).flatMap((id) => SLOTS[id as SlotId]?.port ?? []);
+  const fit = [...new Set(ports)].filter((port) => absent.includes(port));
+  return fit.length === 0 ? one : { ...one, detail: { ...one.detail, why: "noPort", fit: fit.join(" ") } };
 }
 
 /** A reading that is there but not trusted is called that, not missing. */
@@ -102,17 +111,12 @@ function element({ file, visit, phase, context, figures }: Scene): Finding[] {
   ];
 }
 
-function filters({ phase, context, figures, file }: Scene): Finding[] {
-  const absent = absentPorts(file.unit);
-  const found = judge("filterDrop", phase, figures.filterDrop, rulesOf(context).filterDrop, 65, {
-    action: "replace:sediment",
-  });
-  if (
-    found.verdict !== "cannotTell" ||
-    !absent.some((port) => port === "afterFilter" || port === "beforeFilter")
-  )
-    return [found];
-  return [{ ...found, detail: { why: "noPort", fit: "teeAndGauge" } }];
+function filters({ phase, context, figures }: Scene): Finding[] {
+  return [
+    judge("filterDrop", phase, figures.filterDrop, rulesOf(context).filterDrop, 65, {
+      action: "replace:sediment",
+    }),
+  ];
 }
 
 function air(scene: Scene): Finding[] {

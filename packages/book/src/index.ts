@@ -4,6 +4,7 @@ export { decodeText, readCsv } from "./csv.ts";
 export { type DueReason, type DueRow, dueList } from "./due-list.ts";
 export { type FeedRead, feedAmongNeighbours } from "./feed-among-neighbours.ts";
 export { keptDueList } from "./kept-due-list.ts";
+export { type LabelText, labelText } from "./label-text.ts";
 export { type ListEdit, listEdits } from "./list-edits.ts";
 export { LIST_COLUMNS, type ListPreview, type ListRow, type RefusedRow, readList } from "./list-preview.ts";
 export { checkOfDay, METER_STANDARDS, offBy } from "./meter-check.ts";

@@ -410,6 +410,8 @@ export interface Answers {
   readonly times: { readonly arrivedAt: string; readonly leftAt?: string; readonly minutes?: number };
   /** Who else was there. */
   readonly others: { readonly names: string };
+  /** Why there is no photo of a leak from before it was touched. */
+  readonly leakPhoto: { readonly reason: string };
   readonly complaint: Ticked;
   readonly premises: Ticked;
   readonly shown: Ticked;
@@ -444,6 +446,8 @@ export interface Work {
   readonly state: "done" | "left";
   readonly reason?: string;
   readonly lot?: string;
+  /** Serial number of the part fitted. */
+  readonly serial?: string;
   readonly part?: string;
   /** New value when a setting was made, e.g. air charge, with its unit. */
   readonly value?: number;

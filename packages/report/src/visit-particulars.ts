@@ -41,6 +41,7 @@ function thisVisit(
     ...(others ? [said.others(others.names)] : []),
     ...(file.site.copiesTo ? [words.record.copiesTo(file.site.copiesTo)] : []),
     ...(["complaint", "premises", "shown"] as const).flatMap((check) => ticked(check, visit, words)),
+    ...(visit.answers.leakPhoto ? [said.noLeakPhoto(visit.answers.leakPhoto.reason)] : []),
     ...(visit.kind === "commissioning" ? [said.says.baseline] : []),
     ...(drips ? [said.drips(drips)] : []),
     ...(acceptance ? [said.acceptance(acceptance)] : []),

@@ -22,7 +22,8 @@ export interface FindingPhrases
   readonly nobodyAsked: string;
   readonly backInUse: string;
   staysBypassed(until: string | number | undefined): string;
-  readonly noGauge: string;
+  /** Nothing can be read there, and what would have to be fitted. */
+  noPort(ports: readonly string[]): string;
   leftOut(names: string): string;
   keptDoubtful(names: string): string;
   atMost(text: string): string;

@@ -1,9 +1,11 @@
+import type { LabelText } from "@tapside/book";
 import { useLocation } from "wouter";
 import { Band } from "../look/band.tsx";
 import { todayIso } from "../look/fields/date-field.tsx";
 import { Form } from "../look/form.tsx";
 import { Screen } from "../look/screen.tsx";
 import { useBook } from "../store/use-book.ts";
+import { LabelReader } from "../visit/label-reader.tsx";
 import { bookWords as words } from "../words/book.ts";
 import { setupWords } from "../words/setup.ts";
 import { Gone } from "./gone.tsx";
@@ -18,6 +20,11 @@ export function PartScreen({ id }: { id: string }) {
   const part = snapshot.book.part.get(id);
   if (!part) return <Gone />;
   const home = `/unit/${part.unit}/edit`;
+  /** A code that names neither is taken for the serial number where the part has none, else for the lot. */
+  const keepLabel = ({ lot, serial, text }: LabelText) => {
+    const plain = lot || serial ? {} : part.serial ? { lot: text } : { serial: text };
+    void live.write("part", id, { ...plain, ...(lot && { lot }), ...(serial && { serial }) });
+  };
   const takeOut = () => {
     void live.write("part", id, { removedOn: todayIso() });
     navigate(home);
@@ -29,6 +36,7 @@ export function PartScreen({ id }: { id: string }) {
       next={{ label: words.back, to: home }}
     >
       <Form kind="part" id={id} specs={partSpecs(part.role)} />
+      <LabelReader onRead={keepLabel} />
       {part.removedOn ? null : (
         <>
           <Band press={{ onPress: takeOut }}>

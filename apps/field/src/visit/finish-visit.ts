@@ -37,6 +37,7 @@ function swappedParts(open: OpenVisit, endedAt: string): Write[] {
         fittedOn: day,
         fittedVisit: open.visit.id,
         lot: work.lot ?? null,
+        serial: work.serial ?? null,
         ratedLitres: old?.ratedLitres ?? null,
         ratedChlorineMgPerL: old?.ratedChlorineMgPerL ?? null,
         intervalMonths: old?.intervalMonths ?? null,

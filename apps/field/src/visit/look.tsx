@@ -1,9 +1,12 @@
 import type { Exception } from "@tapside/records";
+import { useState } from "react";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
 import { messages } from "../words/messages.ts";
 import { undoPress, useGoOn } from "./go-on.ts";
+import { LEAK, wantsLeakPhoto } from "./leak-photo.ts";
 import { photoPress } from "./photo.tsx";
+import { TextEntry } from "./text-entry.tsx";
 import type { OpenVisit } from "./use-visit.ts";
 import { VisitTicks } from "./visit-ticks.tsx";
 import { visitWords as words } from "./words.ts";
@@ -24,6 +27,10 @@ export function Look({ open }: { open: OpenVisit }) {
     open.write({ "answer:inspection": "asItShouldBe" });
     go();
   };
+  const wanted = wantsLeakPhoto(open.visit);
+  const given = open.visit.answers.leakPhoto?.reason ?? "";
+  const [reason, setReason] = useState(given);
+  const keepReason = () => open.write({ "answer:leakPhoto": { reason: reason.trim() } });
   const anyException = Object.keys(exceptions).length > 0;
   return (
     <Screen
@@ -33,11 +40,24 @@ export function Look({ open }: { open: OpenVisit }) {
       back={undoPress(open)}
       middle={photoPress(open, "asFound")}
       next={
-        anyException
-          ? { label: words.next, hint, onPress: go }
-          : { label: words.asItShouldBe, hint, onPress: allWell }
+        wanted
+          ? { ...photoPress(open, LEAK), label: words.leakPhoto }
+          : anyException
+            ? { label: words.next, hint, onPress: go }
+            : { label: words.asItShouldBe, hint, onPress: allWell }
       }
     >
+      {wanted || given ? (
+        <>
+          <Band tint heavy={!wanted}>
+            <strong>{words.leakPhotoWhy}</strong>
+          </Band>
+          <TextEntry label={words.noLeakPhoto} value={reason} onChange={setReason} />
+          {reason.trim() && reason.trim() !== given ? (
+            <Band press={{ onPress: keepReason }}>{words.keepReason}</Band>
+          ) : null}
+        </>
+      ) : null}
       <fieldset className="answers">
         <legend>{words.tankAsFound}</legend>
         {(["full", "filling", "unknown"] as const).map((state) => (

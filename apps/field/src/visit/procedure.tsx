@@ -1,3 +1,4 @@
+import type { LabelText } from "@tapside/book";
 import { isStepByStep, type ProcedureStep, procedureOf, scaldTime } from "@tapside/procedures";
 import type { FieldValue, StepDone } from "@tapside/records";
 import { useState } from "react";
@@ -6,6 +7,7 @@ import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
 import { messages } from "../words/messages.ts";
 import { undoPress, useGoOn } from "./go-on.ts";
+import { LabelReader } from "./label-reader.tsx";
 import { photoPress } from "./photo.tsx";
 import { ProcedureAsks } from "./procedure-asks.tsx";
 import { ProcedureWait } from "./procedure-wait.tsx";
@@ -26,6 +28,11 @@ export function ProcedureScreen({ open, task }: { open: OpenVisit; task: string 
   const proposed = open.assessment.tasks.find((one) => one.id === task);
   const given = open.visit.work[task];
   const [lot, setLot] = useState(given?.lot ?? "");
+  const [serial, setSerial] = useState(given?.serial ?? "");
+  const take = (label: LabelText) => {
+    setLot(label.lot ?? (label.serial ? lot : label.text));
+    setSerial(label.serial ?? serial);
+  };
   const [reason, setReason] = useState(given?.reason ?? "");
   const steps = procedureOf(task);
   const doneOf = (step: ProcedureStep) => open.visit.steps?.[`${task}:${step.id}`];
@@ -34,7 +41,7 @@ export function ProcedureScreen({ open, task }: { open: OpenVisit; task: string 
   const answer = (state: "done" | "left") => {
     const text: Readonly<Record<string, string>> =
       state === "done"
-        ? { ...(lot.trim() && { lot: lot.trim() }) }
+        ? { ...(lot.trim() && { lot: lot.trim() }), ...(serial && { serial }) }
         : { ...(reason.trim() && { reason: reason.trim() }) };
     open.write({
       [`work:${task}`]: { state, ...text, ...(proposed?.part && { part: proposed.part }) },
@@ -79,7 +86,10 @@ export function ProcedureScreen({ open, task }: { open: OpenVisit; task: string 
                 <StepWords step={step} />
                 {step.wait ? <ProcedureWait open={open} task={task} wait={step.wait} /> : null}
                 {step.asks === "lot" ? (
-                  <TextEntry label={words.lot} value={lot} onChange={setLot} />
+                  <>
+                    <TextEntry label={words.lot} value={lot} onChange={setLot} />
+                    <LabelReader onRead={take} serial={serial} />
+                  </>
                 ) : step.asks ? (
                   <ProcedureAsks
                     open={open}

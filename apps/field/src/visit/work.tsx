@@ -1,9 +1,11 @@
+import type { LabelText } from "@tapside/book";
 import { procedureOf } from "@tapside/procedures";
 import { useState } from "react";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
 import { messages } from "../words/messages.ts";
 import { undoPress, useGoOn } from "./go-on.ts";
+import { LabelReader } from "./label-reader.tsx";
 import { photoPress } from "./photo.tsx";
 import { ProcedureScreen } from "./procedure.tsx";
 import { taskTitle } from "./step-title.ts";
@@ -26,11 +28,16 @@ function PlainWork({ open, task }: { open: OpenVisit; task: string }) {
   const proposed = open.assessment.tasks.find((one) => one.id === task);
   const given = open.visit.work[task];
   const [lot, setLot] = useState(given?.lot ?? "");
+  const [serial, setSerial] = useState(given?.serial ?? "");
+  const take = (label: LabelText) => {
+    setLot(label.lot ?? (label.serial ? lot : label.text));
+    setSerial(label.serial ?? serial);
+  };
   const [reason, setReason] = useState(given?.reason ?? "");
   const answer = (state: "done" | "left") => {
     const text =
       state === "done"
-        ? { ...(lot.trim() && { lot: lot.trim() }) }
+        ? { ...(lot.trim() && { lot: lot.trim() }), ...(serial && { serial }) }
         : { ...(reason.trim() && { reason: reason.trim() }) };
     open.write({ [`work:${task}`]: { state, ...text, ...(proposed?.part && { part: proposed.part }) } });
     go();
@@ -53,7 +60,12 @@ function PlainWork({ open, task }: { open: OpenVisit; task: string }) {
           {proposed?.cautions.length ? null : <li>{words.noCautions}</li>}
         </ul>
       </Band>
-      {task.startsWith("replace:") ? <TextEntry label={words.lot} value={lot} onChange={setLot} /> : null}
+      {task.startsWith("replace:") ? (
+        <>
+          <TextEntry label={words.lot} value={lot} onChange={setLot} />
+          <LabelReader onRead={take} serial={serial} />
+        </>
+      ) : null}
       <TextEntry label={words.why} value={reason} onChange={setReason} />
       <button
         type="button"

@@ -1,5 +1,5 @@
 import { findingsIn } from "../findings-in.ts";
-import { listed, missing, missingName, quantity, source, unit, verdicts } from "./names.ts";
+import { fitting, listed, missing, missingName, quantity, source, unit, verdicts } from "./names.ts";
 import { refusal } from "./refusals.ts";
 
 /** A finding in words. */
@@ -61,7 +61,7 @@ export const finding = findingsIn({
   nobodyAsked: "nobody asked yet",
   backInUse: "put back in use",
   staysBypassed: (until) => `stays bypassed until ${until ?? "not said"}`,
-  noGauge: "there is no gauge; a tee and a gauge would tell",
+  noPort: (ports) => `no place to read it; to fit: ${listed([...new Set(ports.map(fitting))])}`,
   leftOut: (names) => `${names} doubtful, left out`,
   keptDoubtful: (names) => `${names}: kept, left out of the judgement`,
   atMost: (text) => `not measured; at this conductivity ${text} at most`,

@@ -191,6 +191,21 @@ const lowerFirst = (text: string): string =>
   /^[A-Z]{2}/.test(text) ? text : text.charAt(0).toLowerCase() + text.slice(1);
 
 /** "a, b and c". */
+const FITTINGS: Readonly<Record<string, string>> = {
+  feed: "a sample tap with gauge before the unit",
+  beforeFilter: "a tee and a gauge before the filters",
+  afterFilter: "a tee and a gauge after the filters",
+  drain: "a drain line that can be measured",
+  permeateToWaste: "a sample valve before the tank",
+  tank: "a tee and a gauge at the tank",
+  delivered: "a sample tap at the delivery",
+  meter: "a water meter",
+  hourMeter: "an hour counter",
+};
+
+/** What has to be fitted so that something can be read at a port. */
+export const fitting = (port: string): string => FITTINGS[port] ?? port;
+
 export function listed(names: readonly string[]): string {
   const unique = [...new Set(names)];
   if (unique.length < 2) return unique.join("");

@@ -171,6 +171,7 @@ export const visit: VisitWords = {
     [`Arrived ${from}${to ? `, left ${to}` : ""}`, minutes !== undefined && `${minutes} min worked`]
       .filter(Boolean)
       .join("; "),
+  noLeakPhoto: (reason) => `No photo of the leak before it was touched: ${reason}`,
   others: (names) => `Also there: ${names}`,
   ticked: (title, items) => `${title.replace(/\?$/, "")}: ${listed(items)}`,
   notSo: (title, items) => `${title}, not so: ${listed(items)}`,

@@ -1,5 +1,5 @@
 import { findingsIn } from "../findings-in.ts";
-import { listed, missing, missingName, quantity, source, unit, verdicts } from "./names.ts";
+import { fitting, listed, missing, missingName, quantity, source, unit, verdicts } from "./names.ts";
 import { refusal } from "./refusals.ts";
 
 /** A finding in words. */
@@ -63,7 +63,7 @@ export const finding = findingsIn({
   nobodyAsked: "aún no se preguntó a nadie",
   backInUse: "puesto de nuevo en uso",
   staysBypassed: (until) => `sigue en desvío hasta ${until ?? "fecha no indicada"}`,
-  noGauge: "no hay manómetro; una te y un manómetro lo dirían",
+  noPort: (ports) => `no hay dónde medirlo; habría que poner: ${listed([...new Set(ports.map(fitting))])}`,
   leftOut: (names) => `dudoso, no se usó: ${names}`,
   keptDoubtful: (names) => `${names}: se conserva, no se usó para juzgar`,
   atMost: (text) => `no medido; con esta conductividad, ${text} como máximo`,

@@ -207,6 +207,21 @@ export const lowerFirst = (text: string): string =>
   /^(?:[A-Z]{2}|pH)/.test(text) ? text : text.charAt(0).toLowerCase() + text.slice(1);
 
 /** "a, b y c"; "e" before the sound of i. */
+const FITTINGS: Readonly<Record<string, string>> = {
+  feed: "una llave de muestra con manómetro antes del equipo",
+  beforeFilter: "una te y un manómetro antes de los filtros",
+  afterFilter: "una te y un manómetro después de los filtros",
+  drain: "un desagüe que se pueda medir",
+  permeateToWaste: "una válvula de muestra antes del tanque",
+  tank: "una te y un manómetro en el tanque",
+  delivered: "una llave de muestra en la entrega",
+  meter: "un contador de agua",
+  hourMeter: "un contador de horas",
+};
+
+/** What has to be fitted so that something can be read at a port. */
+export const fitting = (port: string): string => FITTINGS[port] ?? port;
+
 export function listed(names: readonly string[]): string {
   const unique = [...new Set(names)];
   if (unique.length < 2) return unique.join("");

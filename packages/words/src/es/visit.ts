@@ -96,6 +96,7 @@ export const visit: VisitWords = {
     [`Llegada ${from}${to ? `, salida ${to}` : ""}`, minutes !== undefined && `${minutes} min de trabajo`]
       .filter(Boolean)
       .join("; "),
+  noLeakPhoto: (reason) => `Sin foto de la fuga antes de tocarla: ${reason}`,
   others: (names) => `También presentes: ${names}`,
   ticked: (title, items) => `${title.replace(/^¿|\?$/g, "")}: ${listed(items)}`,
   notSo: (title, items) => `${title}, no se cumple: ${listed(items)}`,

@@ -4,7 +4,7 @@ import wasmUrl from "zxing-wasm/reader/zxing_reader.wasm?url";
 interface Detector {
   detect(source: ImageBitmapSource): Promise<readonly { readonly rawValue: string }[]>;
 }
-type DetectorMaker = { new (options: { formats: string[] }): Detector };
+type DetectorMaker = { new (options?: { formats: string[] }): Detector };
 
 /** Reads the QR sign in a picture; nothing when there is none. The phone's own reader where it has one, else ours. */
 export async function readSign(picture: ImageData): Promise<string | undefined> {
@@ -15,6 +15,18 @@ export async function readSign(picture: ImageData): Promise<string | undefined> 
   }
   prepareZXingModule({ overrides: { locateFile: () => wasmUrl } });
   const [sign] = await readBarcodes(picture, { formats: ["QRCode"], maxNumberOfSymbols: 1, tryHarder: true });
+  return sign?.isValid ? sign.text : undefined;
+}
+
+/** Any code of a maker's label: lines, squares, QR. Nothing when there is none. */
+export async function readLabelCode(picture: ImageData): Promise<string | undefined> {
+  const own = (globalThis as unknown as { BarcodeDetector?: DetectorMaker }).BarcodeDetector;
+  if (own) {
+    const found = await new own().detect(picture).catch(() => []);
+    if (found[0]) return found[0].rawValue;
+  }
+  prepareZXingModule({ overrides: { locateFile: () => wasmUrl } });
+  const [sign] = await readBarcodes(picture, { maxNumberOfSymbols: 1, tryHarder: true });
   return sign?.isValid ? sign.text : undefined;
 }
 
