@@ -352,6 +352,18 @@ describe("the book, offline", () => {
     const { page } = phone;
     await at("/more");
     await phone.tap(/^Open the demo book/);
+    await at("/month/2026-03");
+    await page.getByText("Found outside their limits").waitFor();
+    await phone.checkAccess("month");
+    await shoot(phone, "month");
+    const table = page.waitForEvent("download");
+    await page.locator(".thumb .next").click();
+    expect(readFileSync(await (await table).path(), "utf8")).toContain("section,site_code,site");
+    await at("/instruments");
+    await phone.tap(/TDS|solids|meter/i);
+    await phone.tap(/^Ledger/);
+    await heading(/^Ledger/);
+    await phone.checkAccess("ledger");
     await at("/");
     await openUnit(phone, "Sallow Lane");
     const back = () => page.locator('.thumb a[href^="#/unit/"]').first().click();

@@ -87,6 +87,24 @@ describe("a tank", () => {
   });
 });
 
+describe("a port that is not there", () => {
+  const unit = { ...N1, portsAbsent: ["permeateToWaste", "tank", "afterFilter"] as const };
+  it.each([
+    ["saltPassage", "permeateToWaste"],
+    ["airCharge", "tank"],
+    ["filterDrop", "afterFilter"],
+    ["chlorineAfterCarbon", "afterFilter"],
+  ])("is named where %s cannot be told for want of it", (id, port) => {
+    const found = finding({ feedTds: ppm(200) }, id, unit);
+    expect(found?.verdict).toBe("cannotTell");
+    expect(String(found?.detail?.fit).split(" ")).toContain(port);
+    expect(found?.detail?.why).toBe("noPort");
+  });
+  it("is not named where there is one and nobody read it", () => {
+    expect(finding({ feedTds: ppm(200) }, "saltPassage", N1)?.detail?.why).not.toBe("noPort");
+  });
+});
+
 describe("slips are asked about", () => {
   const asked = (readings: TypedReadings) => judge(readings).questions.map((one) => one.id);
   it.each<[string, TypedReadings]>([

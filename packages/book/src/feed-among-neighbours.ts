@@ -1,6 +1,6 @@
 import { feedHistory } from "@tapside/assessment";
 import { known, missing, type Outcome } from "@tapside/quantities";
-import { type Book, type UnitFile, unitFile } from "@tapside/records";
+import { type Book, type KeptVisit, type UnitFile, unitFile } from "@tapside/records";
 
 /** What a unit's feed read, and on which day, in µS/cm at 25 °C whatever scale its meter had. */
 export interface FeedRead {
@@ -35,35 +35,61 @@ const differ = (a: number, b: number): boolean => Math.abs(a - b) > (FURTHEST * 
 /** Is it the water or the meter? Asks the neighbours: units of the same site, or of sites named with the same source of water. */
 export function feedAmongNeighbours(book: Book, unitId: string): Outcome<AmongNeighbours> {
   const file = unitFile(book, unitId);
-  const read = file ? readsOf(file) : [];
+  return file ? amongReads(readsOf(file), neighbourFeeds(book, file)) : missing("feedTds");
+}
+
+/** A feed reading as it is being typed, asked of the same neighbours: found once, not at every key. */
+export const typedAmongNeighbours = (
+  file: UnitFile,
+  typed: KeptVisit,
+  neighbours: readonly (readonly FeedRead[])[],
+): Outcome<AmongNeighbours> =>
+  amongReads(
+    readsOf({ ...file, visits: [...file.visits.filter(({ id }) => id !== typed.id), typed] }),
+    neighbours,
+  );
+
+/** What the feeds of all units on the same water read, oldest first, a list for each unit. */
+export const neighbourFeeds = (book: Book, file: UnitFile): readonly (readonly FeedRead[])[] =>
+  neighboursOf(book, file).map(readsOf);
+
+function amongReads(
+  read: readonly FeedRead[],
+  neighbours: readonly (readonly FeedRead[])[],
+): Outcome<AmongNeighbours> {
   const own = read.at(-1);
-  if (!file || !own) return missing("feedTds");
-  const others = neighboursOf(book, file).flatMap((one) => newestNear(readsOf(one), own.on));
+  if (!own) return missing("feedTds");
+  const others = neighbours.flatMap((one) => newestNear(one, own.on));
   if (others.length === 0) return missing("neighbours");
   return known({ said: sayOf(own, read.at(-2), others), own, others });
 }
 
 function sayOf(own: FeedRead, before: FeedRead | undefined, others: readonly FeedRead[]) {
   const values = others.map((one) => one.ecUSPerCm).sort((a, b) => a - b);
-  const middle = (values[(values.length - 1) >> 1]! + values[values.length >> 1]!) / 2;
+  const middle = medianOf(values);
   if (!differ(own.ecUSPerCm, middle))
     return before && differ(before.ecUSPerCm, own.ecUSPerCm) ? "waterMoved" : "same";
   return values.length > 1 && !differ(values[0]!, values.at(-1)!) ? "thisOne" : "cannotTell";
+}
+
+/** The middle of some numbers, at least one. */
+export function medianOf(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  return (sorted[(sorted.length - 1) >> 1]! + sorted[sorted.length >> 1]!) / 2;
 }
 
 const plain = (text: string | undefined): string => (text ?? "").trim().toLowerCase();
 
 function neighboursOf(book: Book, { site, unit }: UnitFile): readonly UnitFile[] {
   return [...book.unit.keys()].flatMap((id) => {
-    const other = id === unit.id ? undefined : unitFile(book, id);
-    if (!other || other.site.id === "") return [];
-    const sameWater =
-      plain(other.site.waterSource) !== "" && plain(other.site.waterSource) === plain(site.waterSource);
-    return other.site.id === site.id || sameWater ? [other] : [];
+    const there = book.site.get(book.point.get(book.unit.get(id)?.point ?? "")?.site ?? "");
+    if (!there || id === unit.id) return [];
+    const sameWater = plain(there.waterSource) !== "" && plain(there.waterSource) === plain(site.waterSource);
+    return there.id === site.id || sameWater ? (unitFile(book, id) ?? []) : [];
   });
 }
 
-const readsOf = (file: UnitFile): readonly FeedRead[] =>
+export const readsOf = (file: UnitFile): readonly FeedRead[] =>
   feedHistory(file.visits, file).map(({ at, value }) => ({
     unit: file.unit.id,
     site: file.site.name ?? "",
@@ -72,5 +98,5 @@ const readsOf = (file: UnitFile): readonly FeedRead[] =>
     ecUSPerCm: value,
   }));
 
-const newestNear = (reads: readonly FeedRead[], on: string): readonly FeedRead[] =>
+export const newestNear = (reads: readonly FeedRead[], on: string): readonly FeedRead[] =>
   reads.filter((one) => Math.abs(Date.parse(one.on) - Date.parse(on)) <= NEAR_DAYS * DAY_MS).slice(-1);

@@ -2,12 +2,20 @@ export { type CalendarWords, calendarFile } from "./calendar.ts";
 export { type CarryLine, carryList, plannedFor } from "./carry-list.ts";
 export { decodeText, readCsv } from "./csv.ts";
 export { type DueReason, type DueRow, dueList } from "./due-list.ts";
-export { type FeedRead, feedAmongNeighbours } from "./feed-among-neighbours.ts";
+export {
+  type AmongNeighbours,
+  type FeedRead,
+  feedAmongNeighbours,
+  neighbourFeeds,
+  typedAmongNeighbours,
+} from "./feed-among-neighbours.ts";
 export { keptDueList } from "./kept-due-list.ts";
 export { type LabelText, labelText } from "./label-text.ts";
 export { type ListEdit, listEdits } from "./list-edits.ts";
 export { LIST_COLUMNS, type ListPreview, type ListRow, type RefusedRow, readList } from "./list-preview.ts";
 export { checkOfDay, METER_STANDARDS, offBy } from "./meter-check.ts";
+export { type LedgerLine, meterLedger } from "./meter-ledger.ts";
+export { type Counted, type MonthlySummary, monthlyCsv, monthlySummary } from "./monthly-summary.ts";
 export { type OwnerSpan, ownersOf } from "./owners.ts";
 export { type PartHit, searchText, unitsFound, whereIs } from "./search.ts";
 export { codeOfUnit, newStickerCode, readSticker, stickerLink, unitOfSticker } from "./sticker-code.ts";

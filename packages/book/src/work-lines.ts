@@ -69,7 +69,7 @@ function linesOf(file: UnitFile, visit: KeptVisit): readonly Line[] {
 }
 
 /** Minutes as written, else from arrival to departure; nothing when either is missing. */
-function minutesOf(visit: KeptVisit): number | undefined {
+export function minutesOf(visit: KeptVisit): number | undefined {
   const times = (visit.answers as { readonly times?: Times }).times;
   if (times?.minutes !== undefined) return times.minutes;
   const start = Date.parse(times?.arrivedAt ?? visit.startedAt ?? "");

@@ -1,4 +1,5 @@
 import { type Assessment, RULES_VERSION } from "@tapside/assessment";
+import type { AmongNeighbours } from "@tapside/book";
 import type { KeptVisit, Settings, UnitFile, VisitKind } from "@tapside/records";
 import { inputsMark } from "@tapside/records";
 import type { Messages } from "@tapside/words";
@@ -30,6 +31,8 @@ export interface RecordRequest {
   readonly replaces?: { readonly revision: number; readonly mark: string } | undefined;
   /** What the search for a cause ended in, in plain words: never odds. */
   readonly causes?: readonly SaidCause[];
+  /** The feed beside other units on the same water, where there are any. */
+  readonly neighbours?: AmongNeighbours;
   /** Settings the assessment was made with; frozen with it. */
   readonly settings?: Partial<Settings>;
 }
@@ -123,10 +126,19 @@ function standsOn(visit: KeptVisit, request: RecordRequest): Block[] {
   return [
     { kind: "newPage" },
     ...waterHere(assessment.water?.kind === "known" ? assessment.water.value : undefined, file, words),
+    ...besideNeighbours(request),
     ...suitsAppliances(assessment, words),
     ...waterHistoryFigure(file, visit, words, timeZone),
     ...howSure(file, visit, assessment, words, { timeZone, issuedAt }),
   ];
+}
+
+function besideNeighbours({ neighbours, words }: RecordRequest): Block[] {
+  if (!neighbours) return [];
+  const { said, others } = neighbours;
+  const all = others.map((one) => one.ecUSPerCm);
+  const [low, high] = [Math.min(...all), Math.max(...all)].map((value) => value.toFixed(0));
+  return [{ kind: "paragraph", text: words.record.neighbours(said, others.length, low!, high!) }];
 }
 
 function aside(visit: KeptVisit, { issuedAt, timeZone, words, revision }: RecordRequest): readonly string[] {

@@ -105,6 +105,13 @@ export interface RecordWords {
   exception(item: string, state: string, note: string): string;
   tankState(state: Answers["tankState"]): string;
   valve(valve: ValveId, state: State, seal: string): string;
+  /** The feed beside other units on the same water; whose they are is not said. */
+  neighbours(
+    said: "same" | "waterMoved" | "thisOne" | "cannotTell",
+    count: number,
+    low: string,
+    high: string,
+  ): string;
   copiesTo(names: string): string;
   appliancesFill(seen: boolean): string;
   lot(lot: string): string;

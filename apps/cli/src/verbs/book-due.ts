@@ -1,4 +1,4 @@
-import { calendarFile, carryList, dueList } from "@tapside/book";
+import { type Counted, calendarFile, carryList, dueList, monthlyCsv, monthlySummary } from "@tapside/book";
 import { en } from "@tapside/words/en";
 import { type CliIo, type CommandVerb, options } from "../command-verb.ts";
 import { bookIn } from "./book-file.ts";
@@ -7,7 +7,7 @@ const EXAMPLE = "examples/larkmoor.tapside.json";
 
 /** What is due in the book an argument list names, by the day it names or today. */
 function dueIn(args: readonly string[], io: CliIo) {
-  const { plain, named } = options(args, ["-o", "--on"]);
+  const { plain, named } = options(args, ["-o", "--on", "--month", "--chain"]);
   const day = named["--on"] ?? new Date().toISOString().slice(0, 10);
   if (!/^\d{4}-\d{2}-\d{2}$/.test(day) || Number.isNaN(Date.parse(day))) {
     io.complain(`"${day}" is no day written as 2026-11-25.`);
@@ -63,6 +63,47 @@ export const calendarVerb: CommandVerb = {
     });
     if (due.named["-o"]) io.writeText(due.named["-o"], text);
     else io.print(text.trimEnd());
+    return 0;
+  },
+};
+
+/** What happened in a month and what stands open: one table for a chain or the whole company. */
+export const monthVerb: CommandVerb = {
+  summary:
+    "a month over all sites, or those of a chain: visits, findings, parts, what is due, open, bypassed",
+  usage: "month FILE [--month 2026-11] [--chain NAME] [-o OUT.csv] [--on 2026-11-25]",
+  examples: [{ args: ["month", EXAMPLE, "--month", "2026-03", "--on", "2026-04-01"], prints: "visits" }],
+  run(args, io) {
+    const due = dueIn(args, io);
+    if (!due) return 2;
+    const { named, day, rows, book } = due;
+    const month = named["--month"] ?? day.slice(0, 7);
+    if (!/^\d{4}-(0[1-9]|1[0-2])$/.test(month)) {
+      io.complain(`"${month}" is no month written as 2026-11.`);
+      return 2;
+    }
+    const steps = monthlySummary({
+      month,
+      rows,
+      today: day,
+      chain: named["--chain"],
+      settings: book.settings,
+    });
+    let step = steps.next();
+    while (!step.done) step = steps.next();
+    const { value: summary } = step;
+    if (named["-o"]) io.writeText(named["-o"], monthlyCsv(summary));
+    const count = (all: readonly Counted[], name: (id: string) => string) =>
+      all.map((one) => `${one.count} × ${name(one.id)}`).join(", ") || "–";
+    const kinds: Readonly<Record<string, string>> = en.visitKinds;
+    const title = (id: string) =>
+      en.finding({ id, phase: "asFound", verdict: "outside", consequence: 0 }).title;
+    io.print(`${month}: ${summary.sites} sites, ${summary.visits.length} visits`);
+    io.print(`visits     ${count(summary.byKind, (id) => kinds[id] ?? id)}`);
+    io.print(`outside    ${count(summary.findings, title)}`);
+    io.print(`parts      ${count(summary.partsUsed, roleName)}`);
+    io.print(`due        ${summary.overdue.length} overdue, ${summary.dueSoon.length} within 31 days`);
+    io.print(`open       ${summary.openPoints.length} points, ${summary.bypassed.length} bypassed`);
     return 0;
   },
 };

@@ -1,10 +1,11 @@
 import { formatFigure } from "@tapside/words";
 import type { CommandVerb } from "../command-verb.ts";
 import { claimVerb, stickersVerb } from "./book-claim.ts";
-import { calendarVerb, dueVerb } from "./book-due.ts";
+import { calendarVerb, dueVerb, monthVerb } from "./book-due.ts";
 import { openVisit } from "./book-file.ts";
 import { kitchenCardVerb, kitchenPageVerb } from "./book-kitchen.ts";
 import { exportPartsVerb, exportWorkVerb, importVerb } from "./book-list.ts";
+import { metersVerb, neighboursVerb } from "./book-meters.ts";
 import { exportReadingsVerb } from "./book-readings.ts";
 import { reportVerb } from "./book-report.ts";
 import { verifyVerb } from "./book-verify.ts";
@@ -48,6 +49,9 @@ export const bookVerbs: Readonly<Record<string, CommandVerb>> = {
   "export work": exportWorkVerb,
   due: dueVerb,
   calendar: calendarVerb,
+  month: monthVerb,
+  neighbours: neighboursVerb,
+  meters: metersVerb,
   import: importVerb,
   claim: claimVerb,
   "kitchen card": kitchenCardVerb,

@@ -1,4 +1,5 @@
 import { Band } from "../look/band.tsx";
+import { todayIso } from "../look/fields/date-field.tsx";
 import { Screen } from "../look/screen.tsx";
 import { useBook } from "../store/use-book.ts";
 import { bookWords as words } from "../words/book.ts";
@@ -20,6 +21,9 @@ export function ChainScreen({ name }: { name: string }) {
       back={{ label: words.book, to: "/" }}
       next={{ label: words.book, to: "/" }}
     >
+      <Band press={{ to: `/month/${todayIso().slice(0, 7)}/${encodeURIComponent(name)}` }}>
+        <span className="name">{officeWords.month}</span>
+      </Band>
       {sites.map((site) => (
         <section key={site.id} aria-label={site.name}>
           <Band tint press={{ to: `/site/${site.id}` }}>

@@ -6,6 +6,7 @@ import { Form } from "../look/form.tsx";
 import { Screen } from "../look/screen.tsx";
 import { useBook } from "../store/use-book.ts";
 import { bookWords as words } from "../words/book.ts";
+import { officeWords } from "../words/office.ts";
 import { Gone } from "./gone.tsx";
 import { MeterCheck } from "./meter-check.tsx";
 import { Remove } from "./remove.tsx";
@@ -54,6 +55,12 @@ export function InstrumentScreen({ id }: { id: string }) {
     >
       {instrument.kind === "tds" || instrument.kind === "pressure" ? (
         <MeterCheck instrument={instrument} />
+      ) : null}
+      {instrument.kind === "tds" ? (
+        <Band press={{ to: `/instrument/${id}/ledger` }}>
+          <span className="name">{officeWords.ledger}</span>
+          <p className="note">{officeWords.ledgerHint}</p>
+        </Band>
       ) : null}
       <Form kind="instrument" id={id} specs={instrumentSpecs(instrument.kind)} />
       <Remove kind="instrument" id={id} to="/instruments" />

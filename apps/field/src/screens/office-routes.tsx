@@ -4,7 +4,9 @@ import { ClaimScreen } from "./claim.tsx";
 import { DayScreen, PlanScreen } from "./day-plan.tsx";
 import { Gone } from "./gone.tsx";
 import { KitchenScreen } from "./kitchen.tsx";
+import { LedgerScreen } from "./ledger.tsx";
 import { ListInScreen } from "./list-in.tsx";
+import { MonthScreen } from "./month.tsx";
 import { MovePartScreen, MoveScreen } from "./move.tsx";
 import { OwnerScreen } from "./owner.tsx";
 import { PointScreen } from "./point.tsx";
@@ -19,6 +21,12 @@ export function OfficeRoutes() {
   return (
     <Switch>
       <Route path="/day/:date">{({ date }) => <DayScreen date={date} key={date} />}</Route>
+      <Route path="/month/:month/:chain?">
+        {({ month, chain }) => (
+          <MonthScreen month={month} chain={chain && decodeURIComponent(chain)} key={month + chain} />
+        )}
+      </Route>
+      <Route path="/instrument/:id/ledger">{({ id }) => <LedgerScreen id={id} key={id} />}</Route>
       <Route path="/scan" component={ScanScreen} />
       <Route path="/s/:code">{({ code }) => <StickerScreen code={code} key={code} />}</Route>
       <Route path="/list" component={ListInScreen} />

@@ -27,6 +27,7 @@ import { PhotoView } from "./photo-view.tsx";
 import { asksFor } from "./plans.ts";
 import { Rail } from "./rail.tsx";
 import { slotTitle } from "./step-title.ts";
+import { useNeighboursAsk } from "./use-neighbours-ask.ts";
 import type { OpenVisit } from "./use-visit.ts";
 import { VisitTicks } from "./visit-ticks.tsx";
 import { visitWords as words } from "./words.ts";
@@ -71,6 +72,8 @@ export function Entry({ open, phase, slot }: EntryProps) {
   const made = raw === "" ? undefined : makeReading({ ...typed, raw });
   const refusal = made?.kind === "refused" ? sayWhyNot(made) : "";
   const value = made?.kind === "known" ? made.value.value : null;
+
+  const asked = useNeighboursAsk(open, phase, slot, made?.kind === "known" ? made.value : undefined);
 
   const take = () => {
     if (made?.kind === "refused") return;
@@ -154,7 +157,7 @@ export function Entry({ open, phase, slot }: EntryProps) {
             />
           )}
           <div className="under-number">
-            <p role="status">{refusal}</p>
+            <p role="status">{refusal || asked}</p>
             <DoubtfulKey doubtful={doubtful} onTurn={() => setDoubtful(!doubtful)} />
           </div>
         </section>

@@ -62,6 +62,8 @@ export const visitEn = {
   leakPhotoWhy: "A leak: photo before anything is touched or wiped.",
   noLeakPhoto: "Cannot photograph it, because",
   keepReason: "Go on without a photo",
+  neighboursRead: (others: string, here: string) =>
+    `Neighbours: ${others} µS/cm, here ${here}. Scale, meter or water?`,
   fromLabel: "Read it from the label",
   serialRead: (serial: string) => `serial number ${serial}`,
   labelUnread: "No code could be read on this photo. Go nearer, or type it.",

@@ -61,6 +61,7 @@ export const visitEs: Packs["visit"]["visit"] = {
   leakPhotoWhy: "Hay una fuga: foto antes de tocar o secar nada.",
   noLeakPhoto: "No se puede fotografiar, porque",
   keepReason: "Seguir sin foto",
+  neighboursRead: (others, here) => `Vecinos: ${others} µS/cm, aquí ${here}. ¿Escala, medidor o agua?`,
   fromLabel: "Leerlo de la etiqueta",
   serialRead: (serial) => `número de serie ${serial}`,
   labelUnread: "No se pudo leer ningún código en esta foto. Acérquese, o escríbalo.",

@@ -32,6 +32,13 @@ const ASSUMED: Readonly<Record<string, string>> = {
 };
 
 const OPTIONAL = { keep: "keeps the unit", takeOut: "wants it taken out", undecided: "not decided" } as const;
+const NEIGHBOURS = {
+  same: "the same as here",
+  waterMoved: "the same as here, so the water has changed, not the meter",
+  thisOne: "they agree with each other, not with this reading: meter or tap in question",
+  cannotTell: "otherwise than here: water or meter, not told",
+} as const;
+
 const TANK = { full: "full, drain silent", filling: "filling", unknown: "not known" } as const;
 
 const assumption = ({ id, value, unit }: Assumption): string =>
@@ -133,6 +140,8 @@ export const record: RecordWords = {
   valve: (valve, state, seal) => joined([`${valve} ${state}`, seal && `seal ${seal}`]),
   appliancesFill: (seen) => (seen ? "appliances seen filling" : "appliances not seen filling"),
   lot: (lot) => (lot ? `lot ${lot}` : "lot not written down"),
+  neighbours: (said, count, low, high) =>
+    `${count} other ${count === 1 ? "unit" : "units"} on this water read ${low === high ? low : `${low} to ${high}`} µS/cm within 14 days: ${NEIGHBOURS[said]}.`,
   copiesTo: (names) => `Copies to: ${names}`,
   bypass: ({ name, role, authority, byPhone, words, decision, until, seal, noSeal }) =>
     joined([

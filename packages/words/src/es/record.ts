@@ -37,6 +37,13 @@ const OPTIONAL = {
   takeOut: "quiere retirarlo",
   undecided: "sin decidir",
 } as const;
+const NEIGHBOURS = {
+  same: "lo mismo que aquí",
+  waterMoved: "lo mismo que aquí: cambió el agua, no el medidor",
+  thisOne: "coinciden entre sí y no con esta lectura: medidor o toma en duda",
+  cannotTell: "distinto de aquí: agua o medidor, no se sabe",
+} as const;
+
 const TANK = { full: "lleno, drenaje en silencio", filling: "llenándose", unknown: "no se sabe" } as const;
 const VALVES = {
   feed: "válvula de entrada",
@@ -151,6 +158,8 @@ export const record: RecordWords = {
   valve: (valve, state, seal) =>
     joined([`${VALVES[valve]} ${state === "open" ? "abierta" : "cerrada"}`, seal && `precinto ${seal}`]),
   appliancesFill: (seen) => (seen ? "se vio llenar los aparatos" : "no se vio llenar los aparatos"),
+  neighbours: (said, count, low, high) =>
+    `${count === 1 ? "Otro equipo" : `Otros ${count} equipos`} con esta agua: ${low === high ? low : `${low} a ${high}`} µS/cm en 14 días: ${NEIGHBOURS[said]}.`,
   copiesTo: (names) => `Copias a: ${names}`,
   lot: (lot) => (lot ? `lote ${lot}` : "lote no anotado"),
   bypass: ({ name, role, authority, byPhone, words, decision, until, seal, noSeal }) =>

@@ -1,0 +1,97 @@
+import { type Book, type UnitFile, unitFile } from "@tapside/records";
+import { medianOf, neighbourFeeds, newestNear, readsOf } from "./feed-among-neighbours.ts";
+import { offBy } from "./meter-check.ts";
+
+/** One line of a meter's ledger: held against a standard, or its reading beside what other meters read of the same water. */
+export type LedgerLine =
+  | {
+      readonly kind: "check";
+      readonly on: string;
+      readonly standard: number;
+      readonly unit: string;
+      readonly offPercent: number;
+    }
+  | {
+      readonly kind: "beside";
+      readonly on: string;
+      readonly unitId: string;
+      readonly title: string;
+      /** How far off the middle of the others it read. */
+      readonly offPercent: number;
+      /** Units whose other meters it is held against. */
+      readonly others: number;
+    };
+
+/**
+ * Every check of a meter and its disagreements with colleagues' meters, oldest first. `said`: "agrees", or it reads "high" or "low"
+ * against the others by more than chance would have it; "cannotTell" with fewer than three comparisons.
+ */
+export interface MeterLedger {
+  readonly lines: readonly LedgerLine[];
+  readonly said: "agrees" | "high" | "low" | "cannotTell";
+  /** Mean difference from the others and its expanded uncertainty (k = 2), percent; absent where there is none. */
+  readonly off?: { readonly percent: number; readonly U: number };
+}
+
+/** Standard uncertainty of a pocket meter and of one water over some days, percent: common practice, no source. */
+const U_PERCENT = 4;
+const FEWEST = 3;
+
+/** Differences in percent of the others' middle, each with the uncertainty of both sides; their mean is told from zero at k = 2. */
+export function meterLedger(book: Book, instrument: string): MeterLedger {
+  const beside = [...book.unit.keys()].flatMap((id) => besideOthers(book, id, instrument));
+  const checks = [...book.meterCheck.values()]
+    .filter((check) => check.instrument === instrument && check.standard !== 0)
+    .map(
+      (check): LedgerLine => ({
+        kind: "check",
+        on: (check.at ?? "").slice(0, 10),
+        standard: check.standard ?? 0,
+        unit: check.unit ?? "",
+        offPercent: offBy(check),
+      }),
+    );
+  const lines = [...checks, ...beside].sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0));
+  return { lines, ...meanOf(beside) };
+}
+
+type Beside = Extract<LedgerLine, { kind: "beside" }>;
+
+function meanOf(beside: readonly Beside[]): Pick<MeterLedger, "said" | "off"> {
+  if (beside.length === 0) return { said: "cannotTell" };
+  const percent = beside.reduce((sum, one) => sum + one.offPercent, 0) / beside.length;
+  const variance = beside.reduce((sum, one) => sum + U_PERCENT ** 2 * (1 + 1 / one.others), 0);
+  const U = (2 * Math.sqrt(variance)) / beside.length;
+  const off = { percent, U };
+  if (beside.length < FEWEST) return { said: "cannotTell", off };
+  return { said: Math.abs(percent) <= U ? "agrees" : percent > 0 ? "high" : "low", off };
+}
+
+/** The visits of one unit at which this meter read the feed, each beside neighbours read with other meters. */
+function besideOthers(book: Book, unitId: string, instrument: string): readonly Beside[] {
+  const file = unitFile(book, unitId);
+  const mine = file ? withMeter(file, (one) => one === instrument) : undefined;
+  if (!file || !mine || mine.visits.length === 0) return [];
+  const neighbours = neighbourFeeds(without(book, instrument), file);
+  return readsOf(mine).flatMap((own): readonly Beside[] => {
+    const others = neighbours.flatMap((one) => newestNear(one, own.on));
+    if (others.length === 0) return [];
+    const middle = medianOf(others.map((one) => one.ecUSPerCm));
+    const offPercent = (100 * (own.ecUSPerCm - middle)) / middle;
+    const title = [own.site, own.name].filter(Boolean).join(", ");
+    return [{ kind: "beside", on: own.on, unitId, title, offPercent, others: others.length }];
+  });
+}
+
+const withMeter = (file: UnitFile, is: (instrument: string) => boolean): UnitFile => ({
+  ...file,
+  visits: file.visits.filter((visit) => is(visit.readings.asFound.feedTds?.instrument ?? "")),
+});
+
+/** The book without the visits whose feed this meter read. */
+const without = (book: Book, instrument: string): Book => ({
+  ...book,
+  visit: new Map(
+    [...book.visit].filter(([, visit]) => visit.readings.asFound.feedTds?.instrument !== instrument),
+  ),
+});
