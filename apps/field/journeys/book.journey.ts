@@ -359,8 +359,16 @@ describe("the book, offline", () => {
     const table = page.waitForEvent("download");
     await page.locator(".thumb .next").click();
     expect(readFileSync(await (await table).path(), "utf8")).toContain("section,site_code,site");
+    await at("/van");
+    await phone.tap(/^Carbon cartridge/);
+    await phone.tap("Load one");
+    await page.getByRole("button", { name: /^Load one.*1 in the van/ }).waitFor();
+    await phone.checkAccess("one kind in the van");
+    await at("/van");
+    await phone.checkAccess("van");
+    await shoot(phone, "van");
     await at("/instruments");
-    await phone.tap(/TDS|solids|meter/i);
+    await phone.tap(/^Meter 7/);
     await phone.tap(/^Ledger/);
     await heading(/^Ledger/);
     await phone.checkAccess("ledger");

@@ -19,5 +19,6 @@ export { type Counted, type MonthlySummary, monthlyCsv, monthlySummary } from ".
 export { type OwnerSpan, ownersOf } from "./owners.ts";
 export { type PartHit, searchText, unitsFound, whereIs } from "./search.ts";
 export { codeOfUnit, newStickerCode, readSticker, stickerLink, unitOfSticker } from "./sticker-code.ts";
+export { type CarryInVan, carryInVan, type VanLine, vanStock } from "./van-stock.ts";
 export { type PointSpan, pointHistory, unitHistory } from "./whereabouts.ts";
 export { partsCsv, workLinesCsv } from "./work-lines.ts";

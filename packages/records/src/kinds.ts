@@ -221,6 +221,18 @@ export interface MeterCheck {
   readonly unit: string;
 }
 
+export type VanWhy = "counted" | "loaded" | "returned" | "ordered";
+
+/** Parts that came into the van or left it otherwise than into a unit; what a visit fits is taken off by its own record. */
+export interface VanEntry {
+  readonly role: PartRole;
+  readonly why: VanWhy;
+  /** How many; "counted" says how many are there. */
+  readonly count: number;
+  /** ISO 8601 instant. */
+  readonly at: string;
+}
+
 export interface Unit {
   readonly point: string;
   readonly name: string;
@@ -570,6 +582,7 @@ export interface Kinds {
   readonly plan: Plan;
   readonly meterCheck: MeterCheck;
   readonly causeCounts: CauseCounts;
+  readonly vanEntry: VanEntry;
 }
 
 export type KindId = keyof Kinds;

@@ -1,4 +1,13 @@
-import { type Counted, calendarFile, carryList, dueList, monthlyCsv, monthlySummary } from "@tapside/book";
+import {
+  type Counted,
+  calendarFile,
+  carryInVan,
+  carryList,
+  dueList,
+  monthlyCsv,
+  monthlySummary,
+  vanStock,
+} from "@tapside/book";
 import { en } from "@tapside/words/en";
 import { type CliIo, type CommandVerb, options } from "../command-verb.ts";
 import { bookIn } from "./book-file.ts";
@@ -26,7 +35,7 @@ export const dueVerb: CommandVerb = {
     if (!due) return 2;
     const { rows, day, named } = due;
     const wanted = rows.filter((row) => row.overdue);
-    const carry = carryList(wanted, day);
+    const carry = carryInVan(carryList(wanted, day), vanStock(due.book));
     if (named["--json"]) {
       const plain = rows.map(({ unit, file, reasons, overdue }) => ({
         unit,
@@ -43,7 +52,10 @@ export const dueVerb: CommandVerb = {
       const title = [row.file.site.name, row.file.unit.name].filter(Boolean).join(", ");
       io.print(`${(first?.on ?? "–").padEnd(11)}${title}: ${first ? en.dueReason(first) : "nothing due"}`);
     }
-    for (const line of carry) io.print(`carry ${line.count} × ${roleName(line.role)}`);
+    for (const { count, role, inVan, short } of carry)
+      io.print(
+        `carry ${count} × ${roleName(role)}${inVan === undefined ? "" : `; in the van ${inVan}${short ? `, short ${short}` : ""}`}`,
+      );
     return 0;
   },
 };
@@ -104,6 +116,33 @@ export const monthVerb: CommandVerb = {
     io.print(`parts      ${count(summary.partsUsed, roleName)}`);
     io.print(`due        ${summary.overdue.length} overdue, ${summary.dueSoon.length} within 31 days`);
     io.print(`open       ${summary.openPoints.length} points, ${summary.bypassed.length} bypassed`);
+    return 0;
+  },
+};
+
+export const vanVerb: CommandVerb = {
+  summary: "what is in the van, used since the last count, ordered, and short of what is due",
+  usage: "van FILE [--on 2026-11-25] [--json]",
+  examples: [{ args: ["van", EXAMPLE, "--on", "2026-11-25"], prints: "due within" }],
+  run(args, io) {
+    const due = dueIn(args, io);
+    if (!due) return 2;
+    const stock = vanStock(due.book);
+    const carry = carryInVan(carryList(due.rows, due.day), stock);
+    if (due.named["--json"]) {
+      io.print(JSON.stringify({ stock, carry }));
+      return 0;
+    }
+    for (const { role, inVan, used, ordered, countAgain } of stock)
+      io.print(
+        `${roleName(role)}: ${inVan} in the van, ${used} used, ${ordered} ordered${countAgain ? "; count again" : ""}`,
+      );
+    for (const { role, count, short, toOrder } of carry)
+      io.print(
+        `due within 31 days: ${count} × ${roleName(role)}${short === undefined ? ", not counted" : `, short ${short}, to order ${toOrder}`}`,
+      );
+    if (stock.length === 0)
+      io.complain("Nothing in this van was ever counted: nothing can be said to be short.");
     return 0;
   },
 };

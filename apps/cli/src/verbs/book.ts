@@ -1,7 +1,7 @@
 import { formatFigure } from "@tapside/words";
 import type { CommandVerb } from "../command-verb.ts";
 import { claimVerb, stickersVerb } from "./book-claim.ts";
-import { calendarVerb, dueVerb, monthVerb } from "./book-due.ts";
+import { calendarVerb, dueVerb, monthVerb, vanVerb } from "./book-due.ts";
 import { openVisit } from "./book-file.ts";
 import { kitchenCardVerb, kitchenPageVerb } from "./book-kitchen.ts";
 import { exportPartsVerb, exportWorkVerb, importVerb } from "./book-list.ts";
@@ -50,6 +50,7 @@ export const bookVerbs: Readonly<Record<string, CommandVerb>> = {
   due: dueVerb,
   calendar: calendarVerb,
   month: monthVerb,
+  van: vanVerb,
   neighbours: neighboursVerb,
   meters: metersVerb,
   import: importVerb,

@@ -1,4 +1,12 @@
-import { type CarryLine, carryList, plannedFor } from "@tapside/book";
+import {
+  type CarryInVan,
+  carryInVan,
+  carryList,
+  type DueRow,
+  plannedFor,
+  type VanLine,
+  vanStock,
+} from "@tapside/book";
 import { GONE, type PartRole } from "@tapside/records";
 import { useLocation } from "wouter";
 import { Band } from "../look/band.tsx";
@@ -28,7 +36,8 @@ export function DayScreen({ date }: { date: string }) {
   const plans = plannedFor(snapshot.book, date);
   const byId = new Map(lines.map((line) => [line.id, line]));
   const rows = plans.flatMap((plan) => byId.get(plan.unit ?? "")?.row ?? []);
-  const carry = carryList(rows, date);
+  const stock = vanStock(snapshot.book);
+  const carry = carryInVan(carryList(rows, date), stock);
   const missing = carry.filter((line) => live.field(`van:${date}`, line.role) !== true);
   const near = lines
     .filter((line) => (line.row.reasons[0]?.on ?? "9999") <= date)
@@ -89,7 +98,7 @@ export function DayScreen({ date }: { date: string }) {
         <Band key={line.id} press={{ onPress: () => add(line.id) }}>
           <span className="name">{line.title}</span>
           <p className="note">
-            {line.line}. {officeWords.addToDay}.
+            {[line.line, lackFor(line.row, date, stock), officeWords.addToDay].filter(Boolean).join(". ")}.
           </p>
         </Band>
       ))}
@@ -97,10 +106,22 @@ export function DayScreen({ date }: { date: string }) {
   );
 }
 
+/** What a visit would lack of what is in the van; empty where nothing, or nothing was counted. */
+function lackFor(row: DueRow, date: string, stock: readonly VanLine[]): string {
+  const lacking = carryInVan(carryList([row], date), stock).filter((line) => (line.short ?? 0) > 0);
+  return lacking
+    .map(
+      (line) =>
+        `${messages.roles[line.role as PartRole] ?? line.role}: ${officeWords.vanShort(line.short ?? 0)}`,
+    )
+    .join(", ");
+}
+
 /** The parts for the day; a solid square is in the van. */
-function Carry({ date, carry }: { date: string; carry: readonly CarryLine[] }) {
+function Carry({ date, carry }: { date: string; carry: readonly CarryInVan[] }) {
   const { live } = useBook();
   if (carry.length === 0) return null;
+  const short = carry.some((line) => (line.short ?? 0) > 0);
   const loaded = (role: string) => live.field(`van:${date}`, role) === true;
   const turn = (role: string) =>
     void live.write("draft", `van:${date}`, { [role]: !loaded(role) }, { undoable: false });
@@ -112,6 +133,9 @@ function Carry({ date, carry }: { date: string; carry: readonly CarryLine[] }) {
           <span className="note">{officeWords.inVan}</span>
         </span>
       </Band>
+      <Band press={{ to: "/van" }} fixed={short}>
+        {officeWords.van}
+      </Band>
       {carry.map((line) => (
         <button
           type="button"
@@ -121,7 +145,16 @@ function Carry({ date, carry }: { date: string; carry: readonly CarryLine[] }) {
           onClick={() => turn(line.role)}
         >
           <Numeral text={String(line.count)} height={32} />
-          <span>{messages.roles[line.role as PartRole] ?? line.role}</span>
+          <span>
+            {messages.roles[line.role as PartRole] ?? line.role}
+            {line.inVan === undefined ? null : (
+              <span className="note">
+                {[officeWords.vanCount(line.inVan), line.short ? officeWords.vanShort(line.short) : ""]
+                  .filter(Boolean)
+                  .join(" · ")}
+              </span>
+            )}
+          </span>
         </button>
       ))}
     </>

@@ -87,6 +87,7 @@ function WholeBook() {
 function Places() {
   const places: readonly (readonly [string, string])[] = [
     [officeWords.listIn, "/list"],
+    [officeWords.van, "/van"],
     [officeWords.month, `/month/${todayIso().slice(0, 7)}`],
     [words.instruments, "/instruments"],
     [words.causesFound, "/counts"],

@@ -1,3 +1,4 @@
+import type { PartRole } from "@tapside/records";
 import { Route, Switch } from "wouter";
 import { ChainScreen } from "./chain.tsx";
 import { ClaimScreen } from "./claim.tsx";
@@ -15,6 +16,7 @@ import { StickersScreen, UnitStickerScreen } from "./stickers.tsx";
 import { UnitAtScreen } from "./unit-at.tsx";
 import { UnitDueScreen } from "./unit-due.tsx";
 import { UnitPhotosScreen } from "./unit-photos.tsx";
+import { VanPartScreen, VanScreen } from "./van.tsx";
 
 /** Screens that open from a unit or from "More": loaded when first wanted, there without a signal all the same. */
 export function OfficeRoutes() {
@@ -27,6 +29,8 @@ export function OfficeRoutes() {
         )}
       </Route>
       <Route path="/instrument/:id/ledger">{({ id }) => <LedgerScreen id={id} key={id} />}</Route>
+      <Route path="/van" component={VanScreen} />
+      <Route path="/van/:role">{({ role }) => <VanPartScreen role={role as PartRole} key={role} />}</Route>
       <Route path="/scan" component={ScanScreen} />
       <Route path="/s/:code">{({ code }) => <StickerScreen code={code} key={code} />}</Route>
       <Route path="/list" component={ListInScreen} />
