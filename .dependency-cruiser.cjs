@@ -2,7 +2,7 @@
 const standsOn = (name, allowed) => ({
   name: `${name}-stands-only-on-${allowed.length > 0 ? allowed.join("-") : "nothing"}`,
   severity: "error",
-  from: { path: `^packages/${name}/src`, pathNot: "\\.test\\.ts$" },
+  from: { path: `^packages/${name}/src`, pathNot: "\\.test\\.ts$|/testing/" },
   to: { path: "^packages/", pathNot: [name, ...allowed].map((one) => `^packages/${one}/`).join("|") },
 });
 

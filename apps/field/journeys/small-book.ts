@@ -1,8 +1,8 @@
-import { type Change, exportFile, type FieldValue, uuidV7 } from "@tapside/records";
+import type { FieldValue } from "@tapside/records";
 import type { Page } from "playwright";
+import { bookText, type KeptRecord } from "../../../packages/records/src/testing/book-text.ts";
 
 type Fields = Readonly<Record<string, FieldValue>>;
-export type KeptRecord = readonly [kind: string, id: string, fields: Fields];
 
 /** Nameplate, tank and shut-off of the unit of these journeys. */
 export const PLATE: Fields = {
@@ -39,28 +39,11 @@ const RECORDS: readonly KeptRecord[] = [
 
 /** A book of one kitchen as an exported file, so that a journey begins at the visit. `unit` overrides fields of the unit. */
 export const smallBook = (unit: Fields = {}): string =>
-  bookFile(
+  bookText(
     RECORDS.map(
       ([kind, id, fields]) => [kind, id, kind === "unit" ? { ...fields, ...unit } : fields] as const,
     ),
   );
-
-/** Records as an exported file. */
-export function bookFile(records: readonly KeptRecord[]): string {
-  const changes = records.map(([kind, record, fields], i): Change => {
-    const at = Date.UTC(2026, 0, 5, 8, 0, i);
-    return {
-      id: uuidV7(at, new Uint8Array(10).fill(i + 1)),
-      record,
-      kind,
-      fields,
-      at: `${new Date(at).toISOString()}/0000`,
-      device: "small-book",
-      schema: 1,
-    };
-  });
-  return exportFile({ changes, photos: [] });
-}
 
 /** Takes a file in through the screen. */
 export async function takeIn(page: Page, text: string) {

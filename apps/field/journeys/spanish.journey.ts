@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { bookText } from "../../../packages/records/src/testing/book-text.ts";
 import { causePackEn } from "../src/words/cause.en.ts";
 import { causePackEs } from "../src/words/cause.es.ts";
 import { firstPackEn } from "../src/words/first.en.ts";
@@ -7,10 +8,10 @@ import { visitPackEn } from "../src/words/visit.en.ts";
 import { visitPackEs } from "../src/words/visit.es.ts";
 import { closeBrowser, openBrowser, type Phone, pickUpPhone } from "./phone.ts";
 import { shoot } from "./shoot.ts";
-import { bookFile, PLATE, takeIn } from "./small-book.ts";
+import { PLATE, takeIn } from "./small-book.ts";
 
 /** Names without an English word, so that every one found is ours. */
-const BOOK = bookFile([
+const BOOK = bookText([
   ["settings", "settings", { technician: "J. Orme" }],
   ["site", "site", { name: "Escuela Ribera", askName: "R. Haro", askRole: "cocinera" }],
   ["point", "point", { site: "site", name: "Bajo el horno" }],

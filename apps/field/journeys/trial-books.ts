@@ -1,5 +1,5 @@
 import type { FieldValue, SlotId } from "@tapside/records";
-import { bookFile, type KeptRecord } from "./small-book.ts";
+import { bookText, type KeptRecord } from "../../../packages/records/src/testing/book-text.ts";
 
 type Typed = readonly [value: number, unit: string, more?: Readonly<Record<string, FieldValue>>];
 type Fields = Readonly<Record<string, FieldValue>>;
@@ -21,7 +21,7 @@ interface Trial {
 /** The book of a computed trial up to the day of the visit. Nameplates at 4.14 bar, 25 °C, 500 mg/L of sodium chloride. */
 function bookOfTrial(trial: Trial): string {
   const [ratedPermeateLPerH, ratedRejectLPerH, ratedRejectionPercent] = trial.plate;
-  return bookFile([
+  return bookText([
     ["settings", "settings", { technician: "J. Orme" }],
     ["site", "site", { name: trial.site, altitudeM: 0, askName: "R. Hale", askRole: "kitchen lead" }],
     ["point", "point", { site: "site", name: "Back room" }],

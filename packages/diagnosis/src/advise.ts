@@ -41,7 +41,16 @@ export function advise(
 ): Advice {
   const found = odds(engine, bank.expected, readings, assumed);
   const tests = nextTests(engine, bank, readings, hour, assumed);
-  return { odds: found, step: stepOf(found, tests), tests, plan: repairPlan(found) };
+  const plan = repairPlan(found);
+  return { odds: found, step: inOrderOf(plan, stepOf(found, tests)), tests, plan };
+}
+
+/** A repair that would be spoilt by another cause waits for that one: carbon before a new element. */
+function inOrderOf(plan: RepairPlan, step: Step): Step {
+  if (step.kind !== "repair") return step;
+  const planned = plan.steps.find(({ cause }) => cause === step.cause);
+  const before = plan.steps.find(({ cause }) => planned?.first.includes(cause));
+  return before ? { ...step, cause: before.cause } : step;
 }
 
 function stepOf(found: Odds, tests: readonly TestProposal[]): Step {

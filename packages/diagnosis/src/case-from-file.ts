@@ -6,6 +6,7 @@ import {
   type Reading,
   type SlotId,
   type UnitFile,
+  USUAL_DRAW_L,
 } from "@tapside/records";
 import { COMPLAINTS, type Complaint } from "./causes.ts";
 import type { Scene, Usual } from "./scene.ts";
@@ -52,7 +53,7 @@ function gasFromBucket(
   slots: Readonly<Partial<Record<SlotId, Reading>>>,
   atmosphericKPa: number,
 ): number | undefined {
-  const drawn = signValue("drawnVolume", slots.drawnVolume);
+  const drawn = slots.drawnVolume ? signValue("drawnVolume", slots.drawnVolume) : USUAL_DRAW_L;
   const full = signValue("tankFullPressure", slots.tankFullPressure);
   const after = signValue("tankAfterPressure", slots.tankAfterPressure);
   if (drawn === undefined || full === undefined || after === undefined || full <= after) return undefined;

@@ -25,7 +25,7 @@ export { MIGRATIONS, type Migration, migrate, SCHEMA } from "./migrate.ts";
 export { inBaseUnit, isUnusual, makeReading, photographed, type TypedReading } from "./reading.ts";
 export { type Frozen, freeze, inputsChangedSince, inputsMark, verifyRecord } from "./service-record.ts";
 export { sha256Hex } from "./sha256.ts";
-export { FURTHER_SLOTS, type Range, SLOTS, type Slot, type SlotQuantity } from "./slots.ts";
+export { FURTHER_SLOTS, type Range, SLOTS, type Slot, type SlotQuantity, USUAL_DRAW_L } from "./slots.ts";
 export { undoOf } from "./undo.ts";
 export { unitFile } from "./unit-file.ts";
 export { uuidV7 } from "./uuid-v7.ts";

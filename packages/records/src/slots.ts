@@ -168,6 +168,9 @@ const further: Readonly<Record<FurtherSlotId, Slot>> = {
 /** The slots nobody is asked for: taken up when they are wanted, in the order of the water. */
 export const FURTHER_SLOTS = Object.keys(further) as readonly FurtherSlotId[];
 
+/** Drawn before the tank is read again, unless said otherwise: what an ordinary bucket holds, L. */
+export const USUAL_DRAW_L = 8;
+
 /**
  * Every slot: where, what, in which units, and what is plausible.
  * Source: ranges are common practice for small units on town water, no published source.

@@ -1,16 +1,27 @@
 import { readFileSync } from "node:fs";
 import { expect, it } from "vitest";
+import {
+  drainAllNight,
+  drainTooStrong,
+  hardAgain,
+  ordinaryVisit,
+  runsOutAtOnce,
+  tasteComplaint,
+} from "../../../../packages/diagnosis/src/testing/trials.ts";
+import { bookText, recordsOf } from "../../../../packages/records/src/testing/book-text.ts";
 import type { CliIo } from "../command-verb.ts";
 import { diagnoseVerb } from "./diagnose.ts";
 
-async function runVerb(args: readonly string[]) {
+const fromDisk = (path: string) => readFileSync(new URL(`../../../../${path}`, import.meta.url), "utf8");
+
+async function runVerb(args: readonly string[], readText = fromDisk) {
   const printed: string[] = [];
   const complained: string[] = [];
   const never = () => {
     throw new Error("writes nothing");
   };
   const io: CliIo = {
-    readText: (path) => readFileSync(new URL(`../../../../${path}`, import.meta.url), "utf8"),
+    readText,
     readBytes: never,
     writeText: never,
     writeBytes: never,
@@ -36,6 +47,35 @@ it("a visit of a file as JSON: odds with evidence, size, step and plan; the same
   expect(answer).toHaveProperty("plan.steps");
   expect(answer).toHaveProperty("nothingIKnowExplainsThis");
 });
+
+/** Computed with independent models, rounded as a technician reads, written into the book from the last reading to the first. */
+it.each([
+  [
+    "an ordinary visit",
+    ordinaryVisit(),
+    ["airChargeLow", "preFilterClogged"],
+    /airChargeLow|preFilterClogged/,
+    ["preFilter", "handPump"],
+  ],
+  ["a taste complaint", tasteComplaint(), ["oxidisedMembrane"], /carbonExhausted/, ["carbon", "element"]],
+  ["a drain heard all night", drainAllNight(), ["checkValveFailed"], /checkValveFailed/, ["checkValve"]],
+  ["a drain too strong", drainTooStrong(), ["restrictorTooBig"], /restrictorTooBig/, ["restrictor"]],
+  ["a tank that runs out", runsOutAtOnce(), ["diaphragmRuptured"], /diaphragmRuptured/, ["tank"]],
+  ["hard water", hardAgain(), ["softenerFailed"], /softenerFailed/, ["softenerSalt"]],
+] as const)(
+  "a trial as a file, %s: the cause, what is put right first, and nothing else",
+  async (_, file, causes, first, parts) => {
+    const { text } = await runVerb(["trial.json", "--visit", "today", "--json"], () =>
+      bookText(recordsOf(file)),
+    );
+    const answer = JSON.parse(text);
+    const leading = answer.causes.slice(0, causes.length).map((one: { cause: string }) => one.cause);
+    expect(leading.sort()).toEqual(causes);
+    expect(answer.plan.steps[0].cause).toMatch(first);
+    for (const part of answer.plan.parts) expect(parts).toContain(part);
+    expect(answer.nothingIKnowExplainsThis).toBe(false);
+  },
+);
 
 it("scores are headed simulated and come again from their seed", async () => {
   const args = ["--simulate", "3", "--seed", "7", "--altered"];

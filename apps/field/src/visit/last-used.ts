@@ -6,10 +6,9 @@ import {
   type Reading,
   SLOTS,
   type SlotId,
+  USUAL_DRAW_L,
 } from "@tapside/records";
 import type { OpenVisit } from "./use-visit.ts";
-
-const USUAL_DRAW_L = 8;
 
 /** Unit a number is typed in first: the one this instrument was last read in, else its own, else the slot's. */
 export function unitFirst(open: OpenVisit, slot: SlotId, instrument: Kept<Instrument> | undefined): string {

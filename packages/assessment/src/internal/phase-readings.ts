@@ -1,4 +1,4 @@
-import type { Phase, SlotId, UnitFile } from "@tapside/records";
+import { type Phase, type SlotId, type UnitFile, USUAL_DRAW_L } from "@tapside/records";
 import type { PhaseReadings } from "./amounts.ts";
 import type { Visit } from "./parts-in-service.ts";
 import { rememberWith } from "./remember-with.ts";
@@ -11,8 +11,6 @@ const CARRIED: readonly SlotId[] = [
   "staticPressure",
   "beforeFilterPressure",
 ];
-
-const DRAWN_L = 8;
 
 /** The readings that count for a phase: ports that do not exist are left out, eight litres drawn unless said otherwise. */
 export const phaseReadings = rememberWith((visit: Visit, phase: Phase): PhaseReadings => {
@@ -29,8 +27,8 @@ function withDraw(readings: PhaseReadings): PhaseReadings {
   const after = readings.tankAfterPressure;
   if (!after || readings.drawnVolume) return readings;
   const drawnVolume = {
-    raw: String(DRAWN_L),
-    value: DRAWN_L,
+    raw: String(USUAL_DRAW_L),
+    value: USUAL_DRAW_L,
     unit: "L",
     port: "delivered",
     at: after.at,

@@ -1,208 +1,194 @@
-import type { KeptVisit, Part, Phase, Reading, SlotId, Unit, UnitFile, VisitKind } from "@tapside/records";
-import { SLOTS } from "@tapside/records";
+import type { KeptVisit, UnitFile } from "@tapside/records";
+import {
+  cup,
+  fileOf,
+  N1,
+  N2,
+  N3,
+  nothingSeen,
+  ppm,
+  type TypedReadings,
+  visitOf,
+} from "../../../assessment/src/testing/build.ts";
+import * as judged from "../../../assessment/src/testing/trials.ts";
 
-type Typed = readonly [value: number, unit: string, more?: Partial<Reading>];
-type TypedReadings = Readonly<Partial<Record<SlotId, Typed>>>;
+/*
+ * Worked visits with readings rounded as a technician reads, computed with independent models of the same physics. The truth of each
+ * stands beside it.
+ */
 
-const ppm = (value: number, scale: "NaCl" | "442" = "NaCl"): Typed => [value, "ppm", { scale }];
-const cup = (litres: number, seconds: number): Typed => [seconds, "s", { volumeL: litres }];
-const nothingSeen: Typed = [0.1, "mg/L", { notDetected: true }];
-
-const readingsOf = (typed: TypedReadings, at: string): KeptVisit["readings"][Phase] =>
-  Object.fromEntries(
-    Object.entries(typed).map(([slot, [value, unit, more]]) => [
-      slot,
-      { raw: String(value), value, unit, port: SLOTS[slot as SlotId].port, at, ...more },
-    ]),
-  );
-
-function visit(
-  id: string,
-  kind: VisitKind,
-  day: string,
-  asFound: TypedReadings,
-  answers: object = {},
-): KeptVisit {
-  const at = `${day}T06:30:00+00:00`;
-  return {
-    id,
-    kind,
-    unit: "unit",
-    point: "point",
-    startedAt: at,
-    readings: { asFound: readingsOf(asFound, at), asLeft: {} },
-    answers,
-    exceptions: {},
-    work: {},
-    photos: {},
-    skipped: [],
-  } as KeptVisit;
-}
-
-function fileOf(
-  unit: Partial<Unit>,
-  parts: readonly Partial<Part>[],
-  visits: readonly KeptVisit[],
-  appliances: UnitFile["appliances"] = [],
-): UnitFile {
-  return {
-    site: { id: "site", altitudeM: 0 },
-    point: { id: "point" },
-    unit: {
-      id: "unit",
-      tankL: 53,
-      shutOffRatio: 0.64,
-      testPressureKPaGauge: 414,
-      testTemperatureC: 25,
-      testFeedMgPerL: 500,
-      ...unit,
-    },
-    appliances,
-    parts: parts.map((part, i) => ({ id: `part${i}`, unit: "unit", position: i, ...part })),
-    instruments: new Map(),
-    visits,
-    openPoints: [],
-    settledPoints: [],
-  };
-}
-
-const carbon = (fittedOn: string, meterAtFittingM3: number): Partial<Part> => ({
-  role: "carbon",
-  fittedOn,
-  ratedLitres: 57_000,
-  ratedChlorineMgPerL: 2,
-  meterAtFittingM3,
+const withVisit = (file: UnitFile, id: string, change: (visit: KeptVisit) => KeptVisit): UnitFile => ({
+  ...file,
+  visits: file.visits.map((visit) => (visit.id === id ? change(visit) : visit)),
 });
 
-/**
- * Worked visits with readings rounded as a technician reads, computed with an independent model of the same physics: a tenfold
- * clogged filter's little brother (×7) and a charge of 4 psi; an oxidised element behind spent carbon (A ×1.32, B ×4.2); a check valve
- * that leaks back (element sound).
- */
-export const ordinaryVisit = (): UnitFile =>
-  fileOf(
-    { ratedPermeateLPerH: 31.8, ratedRejectLPerH: 60, ratedRejectionPercent: 94.3 },
-    [
-      { role: "sediment", fittedOn: "2025-11-20" },
-      carbon("2025-11-20", 100),
-      { role: "element", fittedOn: "2023-11-20" },
-    ],
-    [
-      visit("new", "commissioning", "2023-11-20", {
-        feedTemperature: [15, "°C"],
-        beforeFilterPressure: [4.3, "bar"],
-        feedTds: ppm(214),
-        permeateTds: ppm(8),
-        permeateFlow: [434, "mL/min"],
-        drainFlow: [1006, "mL/min"],
-      }),
-      visit("lastYear", "annual", "2025-11-20", {
-        feedTemperature: [12, "°C"],
-        beforeFilterPressure: [4.2, "bar"],
-        afterFilterPressure: [4.08, "bar"],
-        feedTds: ppm(214),
-        permeateTds: ppm(9),
-        permeateFlow: [367, "mL/min"],
-        drainFlow: [992, "mL/min"],
-      }),
-      visit("today", "annual", "2026-11-25", {
-        deliveredTds: ppm(22, "442"),
-        tankFullPressure: [42, "psi"],
-        waterMeter: [141, "m³"],
-        feedTds: ppm(301, "442"),
-        feedTemperature: [13, "°C"],
-        chlorineBefore: [0.9, "mg/L"],
-        chlorineAfter: nothingSeen,
-        staticPressure: [65, "psi"],
-        drawnVolume: [8, "L"],
-        tankAfterPressure: [24, "psi"],
-        beforeFilterPressure: [61, "psi"],
-        afterFilterPressure: [51.6, "psi"],
-        permeateFlow: cup(0.5, 94),
-        drainFlow: cup(1, 65),
-        permeateTds: ppm(15, "442"),
-      }),
-    ],
-    [{ id: "oven", name: "combi oven", type: "combiOven", minimumPressureKPaGauge: 137.9, limits: [] }],
-  );
+const withAnswers = (file: UnitFile, answers: object): UnitFile =>
+  withVisit(file, "today", (visit) => ({ ...visit, answers: { ...visit.answers, ...answers } }) as KeptVisit);
 
+/** A filter clogged seven times its clean drop and a charge of 4 psi; the element is sound. */
+export const ordinaryVisit = (): UnitFile => judged.ordinaryVisit();
+
+/** An element oxidised behind spent carbon: A ×1.32, B ×4.2. */
 export const tasteComplaint = (): UnitFile =>
-  fileOf(
-    { ratedPermeateLPerH: 22.8, ratedRejectLPerH: 45, ratedRejectionPercent: 94.6 },
-    [carbon("2025-10-26", 200), { role: "element", fittedOn: "2024-10-20" }],
-    [
-      visit("new", "commissioning", "2024-10-20", {
-        feedTemperature: [18, "°C"],
+  withAnswers(judged.tasteComplaint(), {
+    "cause.complaint": "taste",
+    "cause.throttledFlow": 13.2,
+    "cause.throttledTds": 77,
+  });
+
+/** A check valve that leaks back; the charge was set to 9 psi. */
+export const drainAllNight = (): UnitFile =>
+  withVisit(withAnswers(judged.drainAllNight(), { "cause.complaint": "drainRuns" }), "new", (visit) => {
+    const { at, port } = visit.readings.asFound.feedTemperature!;
+    const airCharge = { raw: "9", value: 9, unit: "psi", port, at };
+    return { ...visit, readings: { ...visit.readings, asFound: { ...visit.readings.asFound, airCharge } } };
+  });
+
+const carbonAndElement = [
+  {
+    role: "carbon",
+    fittedOn: "2026-05-04",
+    ratedLitres: 57_000,
+    ratedChlorineMgPerL: 2,
+    meterAtFittingM3: 20,
+  },
+  { role: "element", fittedOn: "2025-02-03" },
+] as const;
+
+function place(
+  name: string,
+  unit: Parameters<typeof fileOf>[1],
+  read: { readonly new: TypedReadings; readonly last?: TypedReadings; readonly today: TypedReadings },
+  answers: object,
+  parts: Parameters<typeof fileOf>[2] = carbonAndElement,
+): UnitFile {
+  const file = fileOf(name, unit, parts, [
+    visitOf("new", "commissioning", "2025-02-03", read.new),
+    ...(read.last ? [visitOf("lastYear", "annual", "2026-02-04", read.last)] : []),
+    visitOf("today", "callOut", "2026-11-25", read.today),
+  ]);
+  return withAnswers(file, answers);
+}
+
+/** The restrictor has fallen out: the drain passes 3.2 times as much. No gauge behind the filters; no static pressure, no chlorine. */
+export const drainTooStrong = (): UnitFile =>
+  place(
+    "Osier Lane nursery",
+    N2,
+    {
+      new: {
+        feedTemperature: [16, "°C"],
         beforeFilterPressure: [4.5, "bar"],
-        feedTds: ppm(320),
-        permeateTds: ppm(13),
-        permeateFlow: [349, "mL/min"],
+        feedTds: ppm(280),
+        permeateTds: ppm(10),
+        permeateFlow: [334, "mL/min"],
         drainFlow: [775, "mL/min"],
-      }),
-      visit("lastYear", "annual", "2025-10-26", {
-        feedTemperature: [17, "°C"],
+      },
+      last: {
+        feedTemperature: [14, "°C"],
         beforeFilterPressure: [4.4, "bar"],
-        feedTds: ppm(325),
-        permeateTds: ppm(14),
-        permeateFlow: [321, "mL/min"],
-        drainFlow: [760, "mL/min"],
-        chlorineAfter: nothingSeen,
-      }),
-      visit(
-        "today",
-        "callOut",
-        "2026-11-25",
-        {
-          chlorineBefore: [2, "mg/L"],
-          chlorineAfter: [0.9, "mg/L"],
-          waterMeter: [326, "m³"],
-          feedTemperature: [20, "°C"],
-          beforeFilterPressure: [4.4, "bar"],
-          afterFilterPressure: [4.22, "bar"],
-          feedTds: ppm(330),
-          permeateTds: ppm(44),
-          deliveredTds: ppm(61),
-          permeateFlow: cup(0.5, 64),
-          drainFlow: cup(1, 79),
-        },
-        { "cause.complaint": "taste", "cause.throttledFlow": 13.2, "cause.throttledTds": 77 },
-      ),
-    ],
+        feedTds: ppm(285),
+        permeateTds: ppm(11),
+        permeateFlow: cup(0.5, 101),
+        drainFlow: cup(1, 79),
+      },
+      today: {
+        permeateTds: ppm(12),
+        drainFlow: cup(1, 27),
+        feedTds: ppm(282),
+        permeateFlow: cup(0.5, 119),
+        beforeFilterPressure: [4.1, "bar"],
+        feedTemperature: [15, "°C"],
+      },
+    },
+    { "cause.complaint": "runsOut" },
   );
 
-export const drainAllNight = (): UnitFile =>
-  fileOf(
-    { ratedPermeateLPerH: 17.9, ratedRejectLPerH: 35, ratedRejectionPercent: 95.1 },
-    [carbon("2026-01-10", 10), { role: "element", fittedOn: "2025-06-01" }],
-    [
-      visit("new", "commissioning", "2025-06-01", {
-        feedTemperature: [19, "°C"],
-        beforeFilterPressure: [4.1, "bar"],
-        feedTds: ppm(260),
+/** The bladder is pierced: 53 L, 40 psi, 2.0 L drawn leave 18 psi (3.0 L of gas where 14.2 L belong). No element reading but solids. */
+export const runsOutAtOnce = (): UnitFile =>
+  place(
+    "Harrow Mill annexe",
+    N3,
+    {
+      new: {
+        feedTemperature: [14, "°C"],
+        beforeFilterPressure: [4.2, "bar"],
+        feedTds: ppm(180),
+        permeateTds: ppm(6),
+        permeateFlow: [237, "mL/min"],
+        drainFlow: [584, "mL/min"],
+      },
+      today: {
+        permeateTds: ppm(6),
+        tankAfterPressure: [18, "psi"],
+        drawnVolume: [2, "L"],
+        feedTds: ppm(184),
+        tankFullPressure: [40, "psi"],
+        feedTemperature: [12, "°C"],
+      },
+    },
+    { "cause.complaint": "runsOut" },
+  );
+
+/** The meter slipped to another scale and nobody said so: it shows 1.41 times as much of every water. The unit is sound. */
+export const everythingSaltier = (looks: object = {}): UnitFile =>
+  place(
+    "Sallow Lane kitchen",
+    N1,
+    {
+      new: {
+        feedTemperature: [16, "°C"],
+        beforeFilterPressure: [4.4, "bar"],
+        feedTds: ppm(240),
+        permeateTds: ppm(9),
+        permeateFlow: [456, "mL/min"],
+        drainFlow: [1017, "mL/min"],
+      },
+      last: {
+        feedTemperature: [13, "°C"],
+        beforeFilterPressure: [4.35, "bar"],
+        feedTds: ppm(246),
         permeateTds: ppm(10),
-        permeateFlow: [261, "mL/min"],
-        drainFlow: [577, "mL/min"],
-        airCharge: [9, "psi"],
-      }),
-      visit(
-        "today",
-        "callOut",
-        "2026-11-25",
-        {
-          deliveredTds: ppm(28),
-          permeateTds: ppm(13),
-          feedTds: ppm(265),
-          feedTemperature: [21, "°C"],
-          beforeFilterPressure: [4.0, "bar"],
-          afterFilterPressure: [3.89, "bar"],
-          permeateFlow: cup(0.5, 118),
-          drainFlow: cup(1, 106),
-          chlorineAfter: nothingSeen,
-          waterMeter: [62, "m³"],
-          tankFullPressure: [37, "psi"],
-          drainFlowFeedClosed: cup(0.5, 190),
-        },
-        { "cause.complaint": "drainRuns" },
-      ),
-    ],
+        permeateFlow: cup(0.5, 77),
+        drainFlow: cup(1, 60),
+      },
+      today: {
+        drainFlow: cup(1, 60),
+        permeateTds: ppm(14),
+        permeateFlow: cup(0.5, 75),
+        deliveredTds: ppm(24),
+        beforeFilterPressure: [4.4, "bar"],
+        feedTemperature: [14, "°C"],
+        feedTds: ppm(343),
+      },
+    },
+    { "cause.complaint": "highSolids", ...looks },
+  );
+
+/** The softener before the unit is exhausted: hardness 210 mg/L where 10 is usual; no flow was taken. The unit is sound. */
+export const hardAgain = (): UnitFile =>
+  place(
+    "Otter Bank school",
+    N2,
+    {
+      new: {
+        feedTemperature: [17, "°C"],
+        beforeFilterPressure: [4.0, "bar"],
+        feedTds: ppm(410),
+        permeateTds: ppm(18),
+        permeateFlow: [293, "mL/min"],
+        drainFlow: [731, "mL/min"],
+        hardness: [10, "mg/L"],
+      },
+      today: {
+        hardness: [210, "mg/L"],
+        permeateTds: ppm(18),
+        beforeFilterPressure: [4.05, "bar"],
+        chlorineAfter: nothingSeen(0.1),
+        feedTds: ppm(398),
+        feedTemperature: [16, "°C"],
+      },
+    },
+    {},
+    [...carbonAndElement, { role: "softener", fittedOn: "2025-02-03" }],
   );
