@@ -8,6 +8,7 @@ export { type Engine, loadEngine } from "./engine.ts";
 export { type Expectation, expectationOf } from "./expectation.ts";
 export { type CauseFit, fitCauses } from "./fit-cause.ts";
 export { type FittedCauses, fittedCauses } from "./fitted-causes.ts";
+export { foundInBook, withFound } from "./found-in-book.ts";
 export { type CompanyCounts, type Frequencies, frequencies } from "./frequencies.ts";
 export { hourOf, SET_UP_IDS, TOOLS } from "./hour-of-visit.ts";
 export { measuredAgain, mustMeasureAgain } from "./measured-again.ts";
@@ -28,7 +29,7 @@ export {
 export { type Random, seededRandom } from "./random.ts";
 export { type RepairPlan, type RepairStep, repairPlan } from "./repair-plan.ts";
 export { type CautionId, type PartId, REPAIRS, type Repair } from "./repairs.ts";
-export { saidCauses } from "./said-causes.ts";
+export { type SaidOfCause, saidCauses } from "./said-causes.ts";
 export { type Said, saidToOwner } from "./said-to-owner.ts";
 export type { Scene, Usual } from "./scene.ts";
 export { sceneAfterRepairs } from "./scene-after-repairs.ts";
@@ -36,7 +37,13 @@ export { type ScorePlan, type Share, scoreAllTests, scorePairs, scorePolicies, s
 export { SEARCH } from "./search-answers.ts";
 export { type Readings, SIGN_IDS, SIGNS, type SignId, type SignKind } from "./signs.ts";
 export { type SimulatedCase, simulateCase } from "./simulate-case.ts";
-export { type CauseSize, type Measure, type Measured, sizeOfCause } from "./size-of-cause.ts";
+export {
+  type CauseSize,
+  type Measure,
+  type Measured,
+  SIZE_KNOWN_WITHIN,
+  sizeOfCause,
+} from "./size-of-cause.ts";
 export { slotToRead } from "./slot-of-sign.ts";
 export {
   SET_UPS,

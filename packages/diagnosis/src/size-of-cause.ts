@@ -38,6 +38,9 @@ export interface Measured {
   readonly high: number;
 }
 
+/** A share with a wider standard deviation says nothing about the size. */
+export const SIZE_KNOWN_WITHIN = 0.35;
+
 export interface CauseSize {
   readonly measures: readonly Measured[];
   /** Of the sizes met: from 0 (mild) to 1 (severe), with one standard deviation. */

@@ -99,9 +99,14 @@ it("tools left behind, set-ups made and a busy kitchen are taken from the visit;
   expect(hour.tools.length).toBeGreaterThan(0);
 });
 
-it("the record says nothing of causes that nobody looked for", async () => {
+it("the record says nothing of causes that nobody looked for; of the others how large, within an interval", async () => {
   expect(await saidCauses(visitWith({}), undefined)).toEqual([]);
   const [said] = await saidCauses(visitWith(repaired), undefined);
-  expect(said).toMatchObject({ cause: "preFilterClogged" });
+  expect(said).toMatchObject({ cause: "preFilterClogged", said: "mostLikely" });
+  const [loss] = said!.measures;
+  expect(loss?.measure).toBe("filterLoss");
+  // Truth of the trial: 7 times the loss of a clean cartridge.
+  expect(loss!.low).toBeLessThan(7);
+  expect(loss!.high).toBeGreaterThan(7);
   expect(said?.said).not.toBe("found");
 });

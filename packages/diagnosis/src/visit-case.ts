@@ -19,7 +19,7 @@ export const answersOf = ({ visit }: Pick<VisitOfUnit, "visit">): Readonly<Recor
   visit.answers;
 
 /** What was put right at this visit, first to last. */
-export function repairedIn(one: VisitOfUnit): readonly CauseId[] {
+export function repairedIn(one: Pick<VisitOfUnit, "visit">): readonly CauseId[] {
   const said = answersOf(one)[SEARCH.repaired];
   const ids = Array.isArray(said) ? said : [said];
   return ids.flatMap((id) => CAUSE_IDS.filter((cause) => cause === id));
@@ -53,7 +53,7 @@ const sinceLastRepair = (one: VisitOfUnit): Outcome<FileCase> =>
   caseFromFile(one.file, one.visit.id, "asLeft", lastRepairAt(one));
 
 /** What was put right and then confirmed by the technician. */
-export function confirmedIn(one: VisitOfUnit): readonly CauseId[] {
+export function confirmedIn(one: Pick<VisitOfUnit, "visit">): readonly CauseId[] {
   const said = answersOf(one)[SEARCH.found];
   return Array.isArray(said) ? repairedIn(one).filter((cause) => said.includes(cause)) : [];
 }

@@ -41,6 +41,8 @@ export interface RecordRequest {
 export interface SaidCause {
   readonly cause: keyof Messages["causeNames"];
   readonly said: "found" | "mostLikely" | "notConfirmed";
+  /** How large it was, in the record's own words; empty where that is not known. */
+  readonly sizes?: readonly string[];
 }
 
 /** The service record of a visit as content to freeze and to print. */
@@ -102,7 +104,9 @@ function blocksOf(visit: KeptVisit, request: RecordRequest): readonly Block[] {
 
 function causeList({ causes = [], words: { record, causeNames } }: RecordRequest): Block[] {
   if (causes.length === 0) return [];
-  const items = causes.map(({ cause, said }) => record.cause[said](causeNames[cause]));
+  const items = causes.map(({ cause, said, sizes = [] }) =>
+    [record.cause[said](causeNames[cause]), ...sizes].join("; "),
+  );
   return [{ kind: "list", title: record.titles.causes, items }];
 }
 

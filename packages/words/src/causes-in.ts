@@ -1,4 +1,4 @@
-import { type Measure, type Measured, SIGNS, type SignKind } from "@tapside/diagnosis";
+import { type Measure, type Measured, SIGNS, SIZE_KNOWN_WITHIN, type SignKind } from "@tapside/diagnosis";
 import type { CauseMessages, CausePhrases } from "./cause-messages.ts";
 import { plainNumber } from "./plain-number.ts";
 
@@ -63,7 +63,13 @@ export function causesIn(phrases: CausePhrases): CauseMessages {
     units,
     measure: (size) => phrases.measures[size.measure](MEASURES[size.measure](size)),
     grade: (size, u) =>
-      u > 0.35 ? grades.unknown : size < 1 / 3 ? grades.mild : size < 2 / 3 ? grades.middling : grades.severe,
+      u > SIZE_KNOWN_WITHIN
+        ? grades.unknown
+        : size < 1 / 3
+          ? grades.mild
+          : size < 2 / 3
+            ? grades.middling
+            : grades.severe,
     minutes: (value) => (value < 1 ? `${under} 1 min` : `${Math.round(value)} min`),
     percent: (p) => (p > 0.99 ? `${over} 99 %` : p < 0.01 ? `${under} 1 %` : `${Math.round(100 * p)} %`),
     signText: (sign, value, figures = 3) => {

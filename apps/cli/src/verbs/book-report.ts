@@ -5,6 +5,7 @@ import { freeze, inputsChangedSince, verifyRecord } from "@tapside/records";
 import { buildRecord, type RecordContent } from "@tapside/report";
 import { recordHtml } from "@tapside/report/html";
 import { type PdfFonts, recordPdf } from "@tapside/report/pdf";
+import { sizesInLanguage } from "@tapside/words/causes";
 import { messagesIn } from "@tapside/words/every-language";
 import type { CliIo, CommandVerb } from "../command-verb.ts";
 import { openVisit } from "./book-file.ts";
@@ -73,7 +74,10 @@ async function recordOf(
     issuedAt: found.asOf,
     timeZone: found.timeZone,
     revision: 1,
-    causes: await saidCauses(found, countsInBook(found.book.causeCounts)),
+    causes: sizesInLanguage(
+      await saidCauses(found, countsInBook(found.book.causeCounts)),
+      found.words.language,
+    ),
     settings: found.settings,
   });
   return { content, mark: freeze(content).mark };

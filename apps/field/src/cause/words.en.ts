@@ -31,6 +31,8 @@ export const causeEn = {
   countsHint:
     "What the company found and confirmed. The assumed frequencies are mixed in and count as much as the number below (Dirichlet mean). Each day's changes make a new version.",
   countsVersion: (version: number, asOf: string) => `Version ${version}, ${asOf}`,
+  foundInVisits: "Found at this book's visits, not counted yet",
+  takeOver: "Tap to count them",
   noCounts: "No counts yet: the frequencies are assumed.",
   assumedWorth: (n: number) => `The assumed frequencies are worth ${n} found causes`,
   countOf: (cause: string, n: number, share: string) => `${cause}: ${n} found, ${share} of all`,

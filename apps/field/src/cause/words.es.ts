@@ -32,6 +32,8 @@ export const causeEs: Packs["cause"]["cause"] = {
   countsHint:
     "Lo que la empresa halló y confirmó. Las frecuencias supuestas se mezclan y pesan lo que dice el número de abajo (media de Dirichlet). Los cambios de cada día hacen una versión nueva.",
   countsVersion: (version, asOf) => `Versión ${version}, ${asOf}`,
+  foundInVisits: "Halladas en las visitas de este libro, aún sin contar",
+  takeOver: "Toque para contarlas",
   noCounts: "Aún sin casos: las frecuencias son supuestas.",
   assumedWorth: (n) => `Las frecuencias supuestas valen por ${n} causas halladas`,
   countOf: (cause, n, share) => `${cause}: ${n} halladas, ${share} del total`,

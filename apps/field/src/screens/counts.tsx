@@ -1,4 +1,12 @@
-import { CAUSE_IDS, type CauseId, countsInBook, frequencies, USUAL_WORTH } from "@tapside/diagnosis";
+import {
+  CAUSE_IDS,
+  type CauseId,
+  countsInBook,
+  foundInBook,
+  frequencies,
+  USUAL_WORTH,
+  withFound,
+} from "@tapside/diagnosis";
 import { causeWords as words } from "../cause/words.ts";
 import { Band } from "../look/band.tsx";
 import { todayIso } from "../look/fields/date-field.tsx";
@@ -24,6 +32,8 @@ export default function CountsScreen() {
     const found = { ...kept?.found, [cause]: Math.max(0, (kept?.found[cause] ?? 0) + by) };
     write(found, assumedWorth);
   };
+  const inVisits = foundInBook(snapshot.book.visit.values());
+  const notCounted = CAUSE_IDS.filter((id) => (inVisits[id] ?? 0) > (kept?.found[id] ?? 0));
   const changeWorth = (by: number) => write({ ...kept?.found }, Math.max(0, assumedWorth + by));
   return (
     <Screen
@@ -33,6 +43,13 @@ export default function CountsScreen() {
       next={{ label: bookWords.back, to: "/more" }}
     >
       <Band tint>{words.countsHint}</Band>
+      {notCounted.length > 0 ? (
+        <Band heavy press={{ onPress: () => write(withFound({ ...kept?.found }, inVisits), assumedWorth) }}>
+          <strong>{words.foundInVisits}</strong>
+          <p>{notCounted.map((id) => `${words.causes[id]}: ${inVisits[id]}`).join(", ")}</p>
+          <p className="note">{words.takeOver}</p>
+        </Band>
+      ) : null}
       <Steps legend={words.assumedWorth(assumedWorth)} step={WORTH_STEP} name="" onStep={changeWorth} />
       {CAUSE_IDS.map((cause, i) => (
         <Steps

@@ -22,6 +22,7 @@ export async function issueRecord(open: OpenVisit): Promise<Issued> {
   const before = recordsOf(open).at(-1);
   const { countsInBook, saidCauses } = await import("@tapside/diagnosis");
   const { messagesIn } = await import("@tapside/words/every-language");
+  const { sizesInLanguage } = await import("@tapside/words/causes");
   const among = visit.readings.asFound.feedTds ? feedAmongNeighbours(book, file.unit.id) : undefined;
   const content = buildRecord({
     file,
@@ -32,7 +33,7 @@ export async function issueRecord(open: OpenVisit): Promise<Issued> {
     issuedAt,
     timeZone: context.timeZone,
     settings: context.settings,
-    causes: await saidCauses(open, countsInBook(book.causeCounts)),
+    causes: sizesInLanguage(await saidCauses(open, countsInBook(book.causeCounts)), file.site.language),
     revision: 1 + (before?.revision ?? 0),
     ...(before?.mark && { replaces: { revision: before.revision ?? 1, mark: before.mark } }),
   });
