@@ -1,25 +1,25 @@
 import { known, type Outcome, refused } from "@tapside/quantities";
 import { CONSTITUENTS, type ConstituentId, type IonsMgPerL, type WaterAnalysis } from "./analysis.ts";
 import { type Conditioner, createConditioner } from "./internal/condition.ts";
-import { cholesky } from "./internal/linear.ts";
-import {
-  chargeBalance,
-  conductivitySeen,
-  hardnessSeen,
-  type Observation,
-  seen,
-  tdsSeen,
-} from "./internal/observations.ts";
-import { normalFrom } from "./internal/seeded.ts";
 import {
   COORDINATES,
   type CoordinateId,
   coordinate,
   DIMENSIONS,
   MG_PER_UNIT,
-  type PriorComponent,
-  realWaterPrior,
-} from "./prior.ts";
+} from "./internal/coordinates.ts";
+import { cholesky } from "./internal/linear.ts";
+import {
+  chargeBalance,
+  conductivitySeen,
+  hardnessSeen,
+  type Observation,
+  SLOTS,
+  seen,
+  tdsSeen,
+} from "./internal/observations.ts";
+import { normalFrom } from "./internal/seeded.ts";
+import { type PriorComponent, realWaterPrior } from "./prior.ts";
 
 /** What was read in the field or reported; anything may be absent. */
 export interface FieldReadings {
@@ -44,7 +44,7 @@ export interface ReadingUncertainty {
   readonly tds: number;
   readonly pH: number;
   readonly temperatureC: number;
-  /** Of ln(cations/anions) in a sound analysis; conductivity's holds model and meter. */
+  /** Of ln(cations/anions) in a sound analysis; conductivity's holds model and meter: as far as the real analyses miss (rms). */
   readonly chargeBalance: number;
 }
 
@@ -53,11 +53,11 @@ export const READING_UNCERTAINTY: ReadingUncertainty = {
   ion: 0.04,
   alkalinity: 0.04,
   hardness: 0.04,
-  conductivity: 0.07,
+  conductivity: 0.085,
   tds: 0.1,
   pH: 0.06,
   temperatureC: 0.3,
-  chargeBalance: 0.045,
+  chargeBalance: 0.05,
 };
 
 /** Figures of one laboratory's analysis: what stands beside them in the same report was measured on the same bottle. */
@@ -65,11 +65,11 @@ export const LABORATORY_UNCERTAINTY: ReadingUncertainty = {
   ion: 0.01,
   alkalinity: 0.01,
   hardness: 0.01,
-  conductivity: 0.07,
+  conductivity: 0.085,
   tds: 0.1,
   pH: 0.045,
   temperatureC: 0.1,
-  chargeBalance: 0.045,
+  chargeBalance: 0.05,
 };
 
 export interface CompletionOptions {
@@ -148,12 +148,19 @@ function bellsOf(prior: readonly PriorComponent[], observations: readonly Observ
   return made.map(({ log, ...bell }) => ({ ...bell, probability: Math.exp(log - top) / sum }));
 }
 
-function drawOf(bell: Bell, factor: Float64Array, normal: () => number, observations: number): Float64Array {
+/** A draw takes as many chance numbers whatever was read, so that a reading more moves the others' samples no further than it must. */
+function drawOf(
+  bell: Bell,
+  factor: Float64Array,
+  normal: () => number,
+  slots: readonly number[],
+): Float64Array {
   const z = Float64Array.from({ length: DIMENSIONS }, normal);
   const y0 = bell.component.mean.slice();
   for (let i = 0; i < DIMENSIONS; i++)
     for (let k = 0; k <= i; k++) y0[i]! += factor[i * DIMENSIONS + k]! * z[k]!;
-  const disturbance = Float64Array.from({ length: observations }, normal);
+  const chance = Float64Array.from({ length: SLOTS }, normal);
+  const disturbance = Float64Array.from(slots, (slot) => chance[slot]!);
   const y = new Float64Array(DIMENSIONS);
   bell.conditioner.onto(y0, disturbance, y);
   return y;
@@ -165,7 +172,7 @@ function drawOf(bell: Bell, factor: Float64Array, normal: () => number, observat
  * carries an honest interval; the samples are never fact.
  *
  * Source: prior from `reference/real-waters` (U.S. Geological Survey; openwashdata Kwale, CC BY 4.0; Irawan and
- * Putranto, Semarang), each source weighing the same. Groundwater: nothing softened, chlorinated or treated.
+ * Putranto, Semarang), sources of many rows weighing the same. Groundwater: nothing softened, chlorinated or treated.
  * Range: readings of natural waters, 20–1500 mg/L; elsewhere the prior is stretched.
  * Error: stated by the samples.
  */
@@ -178,6 +185,7 @@ export function completeWater(
   const observations = fieldObservations(readings, options.uncertainty ?? READING_UNCERTAINTY);
   const bells = bellsOf(options.prior ?? realWaterPrior(), observations);
   const normal = normalFrom(options.random);
+  const slots = observations.map(({ slot }) => slot);
   const count = options.samples ?? 400;
   const samples: WaterAnalysis[] = [];
   let used = 0;
@@ -186,8 +194,7 @@ export function completeWater(
     used += bell.probability;
     const until = bell === bells[bells.length - 1] ? count : Math.round(used * count);
     const factor = until > before ? cholesky(bell.component.covariance, DIMENSIONS) : new Float64Array(0);
-    for (let i = before; i < until; i++)
-      samples.push(waterAt(drawOf(bell, factor, normal, observations.length), readings));
+    for (let i = before; i < until; i++) samples.push(waterAt(drawOf(bell, factor, normal, slots), readings));
     before = Math.max(before, until);
   }
   return known(samples);

@@ -1,30 +1,7 @@
-import { CACO3_MG_PER_MEQ, CHARGE, MOLAR_MASS } from "./analysis.ts";
+import { COORDINATES, type CoordinateId, coordinate, DIMENSIONS } from "./internal/coordinates.ts";
+import { otherKinds } from "./internal/other-kinds.ts";
 import { REAL_WATERS_TEXT } from "./internal/real-waters-table.ts";
-
-/** Coordinates of a water in the prior: ln meq/L of each ion and of alkalinity, ln mg/L of silica, pH, °C. */
-export const COORDINATES = [
-  "Ca",
-  "Mg",
-  "Na",
-  "K",
-  "Alk",
-  "Cl",
-  "SO4",
-  "NO3",
-  "F",
-  "SiO2",
-  "pH",
-  "temperatureC",
-] as const;
-export type CoordinateId = (typeof COORDINATES)[number];
-export const DIMENSIONS = COORDINATES.length;
-
-/** mg/L in one unit of the coordinate: equivalents for ions, mg for silica. */
-export const MG_PER_UNIT: readonly number[] = COORDINATES.map((id) => {
-  if (id === "Alk") return CACO3_MG_PER_MEQ;
-  if (id === "SiO2" || id === "pH" || id === "temperatureC") return 1;
-  return MOLAR_MASS[id] / Math.abs(CHARGE[id]);
-});
+import { withoutLoss } from "./internal/without-loss.ts";
 
 /** A real analysis with what it measured (mg/L, alkalinity as CaCO3); undefined where it did not. */
 export interface RealWater {
@@ -60,16 +37,6 @@ export function realWaters(): readonly RealWater[] {
       });
       return { source: source!, ec25UsPerCm: Number(ec), values };
     });
-}
-
-/** Below this a reported concentration says only "little", in units of the coordinate. */
-const FLOOR = 0.0005;
-
-/** One coordinate of an analysis, or undefined. */
-export function coordinate(id: CoordinateId, value: number | undefined): number | undefined {
-  if (value === undefined) return undefined;
-  if (id === "pH" || id === "temperatureC") return value;
-  return Math.log(Math.max(value / MG_PER_UNIT[COORDINATES.indexOf(id)]!, FLOOR));
 }
 
 /** Fills what an analysis lacks from the most similar one that has it. */
@@ -108,24 +75,19 @@ function scatter(rows: readonly Float64Array[], mean: Float64Array): Float64Arra
   return out;
 }
 
+const sum = (arrays: readonly Float64Array[]) => arrays.reduce((a, b) => combine(a, 1, b, 1));
+
 const combine = (a: Float64Array, fa: number, b: Float64Array, fb: number) =>
   a.map((x, i) => fa * x + fb * b[i]!);
 
 /** Spread below which no coordinate of a bell falls, and what is added everywhere for waters unlike those in hand. */
 const LEAST_VARIANCE = 0.1;
-/** Share of the bell over all sources; the sources' own bells share the rest evenly. */
-const SHARE_OF_ALL = 0.4;
-/** Real waters have heavier tails than a bell: this share of each bell is drawn from one with so many times its variance. */
-const TAIL_SHARE = 0.1;
-const TAIL_VARIANCE = 4;
-/**
- * Limestone with hardly any magnesium is common and lies at the edge of the sources in hand: a bell of its own, with
- * magnesium e^−2.5 of calcium in equivalents. From memory, unverified: Mg/Ca 0.02 to 0.3 in waters from pure limestone.
- */
-const LIMESTONE = { share: 0.12, lnMagnesiumOverCalcium: -2.5, variance: 0.6 } as const;
-
-/** Temperature says nothing of the composition: climate and season, not rock. */
-const TEMPERATURE_MEAN_C = 15;
+/** Share of the bell over all sources; the sources' own bells share the rest. */
+const SHARE_OF_ALL = 0.6;
+/** A source of so many analyses counts half: two come from one site, and sites differ about as much as sources do. */
+const ROWS_OF_HALF_WEIGHT = 4;
+/** Temperature says nothing of the composition: climate and season, not rock. Common practice, no source. */
+const TEMPERATURE_MEAN_C = 18;
 const TEMPERATURE_SD_C = 8;
 
 function widened(covariance: Float64Array): Float64Array {
@@ -140,39 +102,50 @@ function widened(covariance: Float64Array): Float64Array {
 /** Analyses that make one bell count as this many to it, beside the pooled scatter. */
 const SHRINKAGE = 100;
 
-/**
- * Prior over waters from real analyses: one bell a source (its scatter shrunk towards the mean scatter of all sources)
- * and one wide bell over all sources, each source counting the same however many rows it has; limestone and heavy tails
- * beside them. Widths were chosen by leaving one source out: what they cover then is in `complete.test.ts`.
- *
- * Source: the analyses given; by default `reference/real-waters`. Groundwater only: nothing softened or chlorinated.
- */
-export function priorFromWaters(waters: readonly RealWater[]): readonly PriorComponent[] {
+interface Group {
+  readonly name: string;
+  readonly count: number;
+  readonly weight: number;
+  readonly mean: Float64Array;
+  readonly scatter: Float64Array;
+}
+
+function groupsOf(waters: readonly RealWater[]): Group[] {
   const rows = completed(waters);
   const bySource = new Map<string, Float64Array[]>();
   waters.forEach((water, i) => {
     bySource.set(water.source, [...(bySource.get(water.source) ?? []), rows[i]!]);
   });
-  const groups = [...bySource].map(([name, members]) => {
-    const mean = meanOf(members);
-    return { name, mean, scatter: scatter(members, mean), count: members.length };
+  return [...bySource].map(([name, members]) => {
+    const bulk = withoutLoss(members);
+    const mean = meanOf(bulk);
+    const count = bulk.length;
+    return { name, count, weight: count / (count + ROWS_OF_HALF_WEIGHT), mean, scatter: scatter(bulk, mean) };
   });
+}
+
+/**
+ * Prior over waters from real analyses: one bell a source (its scatter shrunk towards the mean scatter of all sources)
+ * and one wide bell over all sources, sources of many rows counting the same; limestone, waters that lost their sulfate
+ * and heavy tails beside them. What the intervals cover when a source is left out is in `coverage.test.ts`.
+ *
+ * Source: the analyses given; by default `reference/real-waters`. Groundwater only: nothing softened or chlorinated.
+ */
+export function priorFromWaters(waters: readonly RealWater[]): readonly PriorComponent[] {
+  const groups = groupsOf(waters);
   const large = groups.filter((group) => group.count >= 10);
   const basis = large.length > 0 ? large : groups;
-  const within = basis
-    .map((group) => group.scatter)
-    .reduce((a, b) => combine(a, 1, b, 1))
-    .map((x) => x / basis.length);
-  const centre = meanOf(groups.map((group) => group.mean));
-  const between = scatter(
-    groups.map((group) => group.mean),
-    centre,
+  const within = sum(basis.map((group) => group.scatter)).map((x) => x / basis.length);
+  const total = groups.reduce((all, { weight }) => all + weight, 0);
+  const centre = sum(groups.map(({ mean, weight }) => mean.map((x) => (x * weight) / total)));
+  const between = sum(
+    groups.map(({ mean, weight }) => scatter([mean], centre).map((x) => (x * weight) / total)),
   );
-  const own = groups.map(({ name, mean, scatter: spread, count }) => {
+  const own = groups.map(({ name, mean, scatter: spread, count, weight }) => {
     const trust = count / (count + SHRINKAGE);
     return {
       name,
-      weight: (1 - SHARE_OF_ALL) / groups.length,
+      weight: ((1 - SHARE_OF_ALL) * weight) / total,
       mean: mean.with(DIMENSIONS - 1, TEMPERATURE_MEAN_C),
       covariance: widened(combine(spread, trust, within, 1 - trust)),
     };
@@ -183,34 +156,8 @@ export function priorFromWaters(waters: readonly RealWater[]): readonly PriorCom
     mean: centre.with(DIMENSIONS - 1, TEMPERATURE_MEAN_C),
     covariance: widened(combine(within, 1, between, 1)),
   };
-  const rocks = [all, ...own].map((bell) => ({ ...bell, weight: bell.weight * (1 - LIMESTONE.share) }));
-  return [...rocks, limestone(all)].flatMap(withTail);
+  return otherKinds(all, own);
 }
-
-/** The bell over all sources with magnesium following calcium far below it. */
-function limestone({ mean, covariance }: PriorComponent): PriorComponent {
-  const [ca, mg] = [COORDINATES.indexOf("Ca"), COORDINATES.indexOf("Mg")];
-  const out = covariance.slice();
-  for (let i = 0; i < DIMENSIONS; i++)
-    out[mg * DIMENSIONS + i] = out[i * DIMENSIONS + mg] = covariance[ca * DIMENSIONS + i]!;
-  out[mg * DIMENSIONS + mg] = covariance[ca * DIMENSIONS + ca]! + LIMESTONE.variance;
-  return {
-    name: "limestone",
-    weight: LIMESTONE.share,
-    mean: mean.with(mg, mean[ca]! + LIMESTONE.lnMagnesiumOverCalcium),
-    covariance: out,
-  };
-}
-
-const withTail = (bell: PriorComponent): readonly PriorComponent[] => [
-  { ...bell, weight: bell.weight * (1 - TAIL_SHARE) },
-  {
-    name: `${bell.name}, tail`,
-    weight: bell.weight * TAIL_SHARE,
-    mean: bell.mean,
-    covariance: bell.covariance.map((x) => x * TAIL_VARIANCE),
-  },
-];
 
 let defaultPrior: readonly PriorComponent[] | undefined;
 

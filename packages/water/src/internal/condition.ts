@@ -1,4 +1,5 @@
-import { DIMENSIONS, type PriorComponent } from "../prior.ts";
+import type { PriorComponent } from "../prior.ts";
+import { DIMENSIONS } from "./coordinates.ts";
 import { cholesky, forwardSubstitute, solveCholesky } from "./linear.ts";
 import type { Observation } from "./observations.ts";
 

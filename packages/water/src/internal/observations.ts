@@ -1,20 +1,32 @@
 import { conductivityOfIons, limitingConductivity } from "../conductivity.ts";
-import { COORDINATES, type CoordinateId, DIMENSIONS, MG_PER_UNIT } from "../prior.ts";
+import { COORDINATES, type CoordinateId, DIMENSIONS, MG_PER_UNIT } from "./coordinates.ts";
 
 /** Something seen of a water: its value, its standard uncertainty, and how it follows from the coordinates. */
 export interface Observation {
   readonly value: number;
   readonly sd: number;
+  /** Which of the readings it is; its chance disturbance stands in this place of a draw, whatever else was read. */
+  readonly slot: number;
   /** Answers g(y) and writes its gradient. */
   readonly of: (y: Float64Array, gradient: Float64Array) => number;
 }
 
 const place = (id: CoordinateId) => COORDINATES.indexOf(id);
 
+const SLOT = {
+  chargeBalance: DIMENSIONS,
+  hardness: DIMENSIONS + 1,
+  tds: DIMENSIONS + 2,
+  conductivity: DIMENSIONS + 3,
+} as const;
+/** How many kinds of readings there are. */
+export const SLOTS = DIMENSIONS + 4;
+
 /** One coordinate seen directly. */
 export const seen = (id: CoordinateId, value: number, sd: number): Observation => ({
   value,
   sd,
+  slot: place(id),
   of: (y, gradient) => {
     gradient.fill(0);
     gradient[place(id)] = 1;
@@ -34,9 +46,10 @@ const lnSum = (y: Float64Array, weights: Float64Array, gradient: Float64Array, s
 const weightsOf = (given: Partial<Record<CoordinateId, number>>) =>
   Float64Array.from(COORDINATES, (id) => given[id] ?? 0);
 
-const sumSeen = (value: number, sd: number, weights: Float64Array): Observation => ({
+const sumSeen = (value: number, sd: number, slot: number, weights: Float64Array): Observation => ({
   value,
   sd,
+  slot,
   of: (y, gradient) => {
     gradient.fill(0);
     return lnSum(y, weights, gradient, 1);
@@ -45,14 +58,14 @@ const sumSeen = (value: number, sd: number, weights: Float64Array): Observation 
 
 /** Total hardness, ln of meq/L. */
 export const hardnessSeen = (mgPerLCaCO3: number, sd: number): Observation =>
-  sumSeen(Math.log(mgPerLCaCO3 / 50.05), sd, weightsOf({ Ca: 1, Mg: 1 }));
+  sumSeen(Math.log(mgPerLCaCO3 / 50.05), sd, SLOT.hardness, weightsOf({ Ca: 1, Mg: 1 }));
 
 /** Dissolved solids by evaporation: sum of constituents, bicarbonate counted half. */
 export const tdsSeen = (mgPerL: number, sd: number): Observation => {
   const weights = Float64Array.from(COORDINATES, (id, i) =>
     id === "pH" || id === "temperatureC" ? 0 : id === "Alk" ? 61.017 * 0.4917 : MG_PER_UNIT[i]!,
   );
-  return sumSeen(Math.log(mgPerL), sd, weights);
+  return sumSeen(Math.log(mgPerL), sd, SLOT.tds, weights);
 };
 
 const CATIONS = weightsOf({ Ca: 1, Mg: 1, Na: 1, K: 1 });
@@ -62,6 +75,7 @@ const ANIONS = weightsOf({ Alk: 1, Cl: 1, SO4: 1, NO3: 1, F: 1 });
 export const chargeBalance = (sd: number): Observation => ({
   value: 0,
   sd,
+  slot: SLOT.chargeBalance,
   of: (y, gradient) => {
     gradient.fill(0);
     return lnSum(y, CATIONS, gradient, 1) - lnSum(y, ANIONS, gradient, -1);
@@ -108,6 +122,7 @@ export function conductivityOfCoordinates(y: Float64Array): number {
 export const conductivitySeen = (ec25UsPerCm: number, sd: number): Observation => ({
   value: Math.log(ec25UsPerCm),
   sd,
+  slot: SLOT.conductivity,
   of: (y, gradient) => {
     gradient.fill(0);
     let sum = 1e-12;
