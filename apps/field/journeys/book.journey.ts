@@ -80,6 +80,11 @@ describe("the book, offline", () => {
   let phone: Phone;
   const at = (place: string) => phone.page.goto(`${new URL(`#${place}`, phone.page.url())}`);
   const heading = (name: string | RegExp) => phone.page.getByRole("heading", { level: 1, name }).waitFor();
+  const pdfOf = async (button: RegExp) => {
+    const pdf = phone.page.waitForEvent("download", { timeout: 30_000 });
+    await phone.page.locator("main").getByRole("button", { name: button }).click();
+    return textOfPdf(new Uint8Array(readFileSync(await (await pdf).path())));
+  };
   const give = async (tap: string | RegExp, name: string, buffer: Buffer, mimeType: string) => {
     const chooser = phone.page.waitForEvent("filechooser");
     await phone.tap(tap);
@@ -329,29 +334,29 @@ describe("the book, offline", () => {
     expect(files.some((name) => name.endsWith(".json"))).toBe(true);
   });
 
-  it("the kitchen gets a card and a page of its own, and the way leads back to the unit", async () => {
+  it("the kitchen gets a card before the first visit, and the way leads back to the unit", async () => {
     const { page } = phone;
     await page.locator('.thumb a[href^="#/unit/"]').first().click();
     await page.getByRole("link", { name: /^For the kitchen/ }).click();
     await heading("For the kitchen");
     await phone.checkAccess("for the kitchen");
     await shoot(phone, "kitchen");
-    for (const [button, says] of [
-      [/^Card for the kitchen/, "When the tank is full"],
-      [/^The water in plain words/, "What the kitchen looks after itself"],
-    ] as const) {
-      const pdf = page.waitForEvent("download");
-      await page.locator("main").getByRole("button", { name: button }).click();
-      expect(await textOfPdf(new Uint8Array(readFileSync(await (await pdf).path())))).toContain(says);
-    }
+    expect(await pdfOf(/^Card for the kitchen/)).toContain("When the tank is full");
     await page.locator('.thumb a[href^="#/unit/"]').first().click();
     await heading(/Middle/);
   });
 
-  it("every band of a unit's water opens what is known of its place", async () => {
+  it("the month, the van, a sensor's file and a meter's ledger open from the book and lead back", async () => {
     const { page } = phone;
     await at("/more");
     await phone.tap(/^Open the demo book/);
+    await at("/van");
+    await phone.tap(/^Carbon cartridge/);
+    await phone.tap("Load one");
+    await page.getByRole("button", { name: /^Load one.*1 in the van/ }).waitFor();
+    await phone.checkAccess("one kind in the van");
+    await at("/van");
+    await shoot(phone, "van");
     await at("/month/2026-03");
     await page.getByText("Found outside their limits").waitFor();
     await phone.checkAccess("month");
@@ -359,19 +364,28 @@ describe("the book, offline", () => {
     const table = page.waitForEvent("download");
     await page.locator(".thumb .next").click();
     expect(readFileSync(await (await table).path(), "utf8")).toContain("section,site_code,site");
-    await at("/van");
-    await phone.tap(/^Carbon cartridge/);
-    await phone.tap("Load one");
-    await page.getByRole("button", { name: /^Load one.*1 in the van/ }).waitFor();
-    await phone.checkAccess("one kind in the van");
-    await at("/van");
-    await phone.checkAccess("van");
-    await shoot(phone, "van");
     await at("/instruments");
     await phone.tap(/^Meter 7/);
     await phone.tap(/^Ledger/);
     await heading(/^Ledger/);
     await phone.checkAccess("ledger");
+    await shoot(phone, "ledger");
+    await at("/unit/demo:1:unit/sensor");
+    const csv =
+      "time,value,unit,alarm\n2026-11-25 08:00,14,ppm,\n2026-11-25 09:00,,,water on floor\nsoon,1,ppm,\n";
+    await give(/^Choose the file/, "tray.csv", Buffer.from(csv), "text/csv");
+    await page.getByText(/Line 4: .*no time written/).waitFor();
+    await phone.checkAccess("sensor");
+    await shoot(phone, "sensor");
+    await page.locator(".thumb .next").click();
+    await at("/unit/demo:1:unit");
+    await page.getByText("2 lines · 14 ppm · 1 alarm").waitFor();
+    await at("/unit/demo:1:unit/kitchen");
+    expect(await pdfOf(/^The water in plain words/)).toContain("What the kitchen looks after itself");
+  });
+
+  it("every band of a unit's water opens what is known of its place", async () => {
+    const { page } = phone;
     await at("/");
     await openUnit(phone, "Sallow Lane");
     const back = () => page.locator('.thumb a[href^="#/unit/"]').first().click();

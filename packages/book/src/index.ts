@@ -1,3 +1,4 @@
+export { applianceUse } from "./appliance-use.ts";
 export { type CalendarWords, calendarFile } from "./calendar.ts";
 export { type CarryLine, carryList, plannedFor } from "./carry-list.ts";
 export { decodeText, readCsv } from "./csv.ts";
@@ -17,6 +18,7 @@ export { checkOfDay, METER_STANDARDS, offBy } from "./meter-check.ts";
 export { type LedgerLine, meterLedger } from "./meter-ledger.ts";
 export { type Counted, type MonthlySummary, monthlyCsv, monthlySummary } from "./monthly-summary.ts";
 export { type OwnerSpan, ownersOf } from "./owners.ts";
+export { readSensor, type SensorPreview, sensorSummary } from "./read-sensor.ts";
 export { type PartHit, searchText, unitsFound, whereIs } from "./search.ts";
 export { codeOfUnit, newStickerCode, readSticker, stickerLink, unitOfSticker } from "./sticker-code.ts";
 export { type CarryInVan, carryInVan, type VanLine, vanStock } from "./van-stock.ts";

@@ -64,3 +64,4 @@ export {
   type VisitOfUnit,
   visitCase,
 } from "./visit-case.ts";
+export { partsForStops, type WantedPart } from "./wanted-over-stops.ts";

@@ -32,6 +32,7 @@ export const KIND_IDS = Object.keys({
   meterCheck: 0,
   causeCounts: 0,
   vanEntry: 0,
+  sensorLog: 0,
 } satisfies Record<KindId, 0>) as readonly KindId[];
 
 type Shelf = Map<string, Kept<Kinds[KindId]>>;

@@ -130,6 +130,8 @@ export interface Appliance {
   readonly hottestC?: number;
   readonly steelGrade?: "304" | "316";
   readonly copperOrBrass?: boolean;
+  /** What its own counter counts, where it has one: hours of running, or litres. */
+  readonly counter?: "h" | "L";
   /** An appliance type of the book, whose limits count for this one too. */
   readonly model?: string;
 }
@@ -426,6 +428,8 @@ export interface Answers {
   readonly leakPhoto: { readonly reason: string };
   readonly complaint: Ticked;
   readonly premises: Ticked;
+  /** What the appliances' own counters showed, by appliance. */
+  readonly counters: Readonly<Record<string, { readonly value: number; readonly unit: string }>>;
   readonly shown: Ticked;
   readonly drips: {
     readonly minutes: number;
@@ -563,6 +567,23 @@ export interface CauseCounts {
   readonly assumedWorth: number;
 }
 
+/** What a sensor wrote by itself, taken in from its file as one record. */
+export interface SensorLog {
+  readonly unit: string;
+  readonly name: string;
+  readonly takenOn: string;
+  readonly lines?: readonly SensorLine[];
+}
+
+export interface SensorLine {
+  /** ISO 8601 instant. */
+  readonly at: string;
+  readonly value?: number;
+  readonly unit?: string;
+  /** The text of an alarm. */
+  readonly alarm?: string;
+}
+
 export interface Kinds {
   readonly site: Site;
   readonly appliance: Appliance;
@@ -583,6 +604,7 @@ export interface Kinds {
   readonly meterCheck: MeterCheck;
   readonly causeCounts: CauseCounts;
   readonly vanEntry: VanEntry;
+  readonly sensorLog: SensorLog;
 }
 
 export type KindId = keyof Kinds;

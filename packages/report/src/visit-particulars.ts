@@ -1,3 +1,4 @@
+import { applianceUse } from "@tapside/book";
 import { bypassSoFar, procedureOf } from "@tapside/procedures";
 import type { KeptVisit, StepDone, UnitFile } from "@tapside/records";
 import type { Messages } from "@tapside/words";
@@ -42,6 +43,11 @@ function thisVisit(
     ...(file.site.copiesTo ? [words.record.copiesTo(file.site.copiesTo)] : []),
     ...(["complaint", "premises", "shown"] as const).flatMap((check) => ticked(check, visit, words)),
     ...(visit.answers.leakPhoto ? [said.noLeakPhoto(visit.answers.leakPhoto.reason)] : []),
+    ...(visit.answers.counters
+      ? applianceUse(file, visit.id)
+          .filter((one) => visit.answers.counters?.[one.appliance])
+          .map((one) => said.counter(one.name, one.value, one.unit, one.perDay, one.since ?? ""))
+      : []),
     ...(visit.kind === "commissioning" ? [said.says.baseline] : []),
     ...(drips ? [said.drips(drips)] : []),
     ...(acceptance ? [said.acceptance(acceptance)] : []),

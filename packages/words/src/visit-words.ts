@@ -20,6 +20,7 @@ export interface VisitWords {
   noAccess(reason: string, time: string, note: string): string;
   times(from: string, to: string, minutes: number | undefined): string;
   others(names: string): string;
+  counter(name: string, value: number, unit: string, perDay: number | undefined, since: string): string;
   noLeakPhoto(reason: string): string;
   ticked(title: string, items: readonly string[]): string;
   notSo(title: string, items: readonly string[]): string;

@@ -6,17 +6,21 @@ import {
   dueList,
   monthlyCsv,
   monthlySummary,
+  plannedFor,
   vanStock,
 } from "@tapside/book";
+import { countsInBook, partsForStops } from "@tapside/diagnosis";
+import { causesInLanguage } from "@tapside/words/causes";
 import { en } from "@tapside/words/en";
 import { type CliIo, type CommandVerb, options } from "../command-verb.ts";
+import { wordsAsked } from "../language-option.ts";
 import { bookIn } from "./book-file.ts";
 
 const EXAMPLE = "examples/larkmoor.tapside.json";
 
 /** What is due in the book an argument list names, by the day it names or today. */
 function dueIn(args: readonly string[], io: CliIo) {
-  const { plain, named } = options(args, ["-o", "--on", "--month", "--chain"]);
+  const { plain, named } = options(args, ["-o", "--on", "--month", "--chain", "--language"]);
   const day = named["--on"] ?? new Date().toISOString().slice(0, 10);
   if (!/^\d{4}-\d{2}-\d{2}$/.test(day) || Number.isNaN(Date.parse(day))) {
     io.complain(`"${day}" is no day written as 2026-11-25.`);
@@ -143,6 +147,31 @@ export const vanVerb: CommandVerb = {
       );
     if (stock.length === 0)
       io.complain("Nothing in this van was ever counted: nothing can be said to be short.");
+    return 0;
+  },
+};
+
+export const likelyVerb: CommandVerb = {
+  summary:
+    "parts the visits planned for a day, else everything overdue, are likely to want, by what was last read",
+  usage: "likely FILE [--on 2026-11-25] [--language en|es] [--json]",
+  examples: [{ args: ["likely", EXAMPLE, "--on", "2026-11-25"], prints: "%" }],
+  async run(args, io) {
+    const due = dueIn(args, io);
+    const words = due && wordsAsked(due.named["--language"], undefined, io);
+    if (!due || !words) return 2;
+    const planned = new Set(plannedFor(due.book, due.day).map((plan) => plan.unit));
+    const stops = due.rows.filter((row) => (planned.size > 0 ? planned.has(row.unit) : row.overdue));
+    const wanted = await partsForStops(
+      stops.map((row) => row.file),
+      countsInBook(due.book.causeCounts),
+    );
+    const { parts, percent } = causesInLanguage(words.language);
+    if (due.named["--json"]) io.print(JSON.stringify({ day: due.day, stops: stops.length, wanted }));
+    else
+      for (const one of wanted)
+        io.print(`${percent(one.probability)} ${parts[one.part]}, over ${stops.length} stops`);
+    if (wanted.length === 0) io.complain("No part is wanted with one in ten or more.");
     return 0;
   },
 };

@@ -1,13 +1,14 @@
 import { formatFigure } from "@tapside/words";
 import type { CommandVerb } from "../command-verb.ts";
 import { claimVerb, stickersVerb } from "./book-claim.ts";
-import { calendarVerb, dueVerb, monthVerb, vanVerb } from "./book-due.ts";
+import { calendarVerb, dueVerb, likelyVerb, monthVerb, vanVerb } from "./book-due.ts";
 import { openVisit } from "./book-file.ts";
 import { kitchenCardVerb, kitchenPageVerb } from "./book-kitchen.ts";
 import { exportPartsVerb, exportWorkVerb, importVerb } from "./book-list.ts";
 import { metersVerb, neighboursVerb } from "./book-meters.ts";
 import { exportReadingsVerb } from "./book-readings.ts";
 import { reportVerb } from "./book-report.ts";
+import { sensorVerb, useVerb } from "./book-sensor.ts";
 import { verifyVerb } from "./book-verify.ts";
 
 const assessVerb: CommandVerb = {
@@ -50,7 +51,10 @@ export const bookVerbs: Readonly<Record<string, CommandVerb>> = {
   due: dueVerb,
   calendar: calendarVerb,
   month: monthVerb,
+  sensor: sensorVerb,
+  use: useVerb,
   van: vanVerb,
+  likely: likelyVerb,
   neighbours: neighboursVerb,
   meters: metersVerb,
   import: importVerb,

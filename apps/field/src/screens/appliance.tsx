@@ -1,6 +1,10 @@
+import { applianceUse } from "@tapside/book";
+import { unitFile } from "@tapside/records";
+import { Band } from "../look/band.tsx";
 import { Form } from "../look/form.tsx";
 import { Screen } from "../look/screen.tsx";
 import { useBook } from "../store/use-book.ts";
+import { visitWords } from "../visit/words.ts";
 import { bookWords as words } from "../words/book.ts";
 import { Gone } from "./gone.tsx";
 import { Limits } from "./limits.tsx";
@@ -15,6 +19,8 @@ export function ApplianceScreen({ id }: { id: string }) {
   if (!appliance) return <Gone />;
   const unit = [...snapshot.book.unit.values()].find((one) => one.point === appliance.point);
   const home = unit ? `/unit/${unit.id}/edit` : "/";
+  const file = unit && unitFile(snapshot.book, unit.id);
+  const use = file && applianceUse(file).find((one) => one.appliance === id);
   const models = [...snapshot.book.model.values()].map((model) => [model.id, model.name ?? ""] as const);
   return (
     <Screen
@@ -23,6 +29,16 @@ export function ApplianceScreen({ id }: { id: string }) {
       next={{ label: words.back, to: home }}
     >
       <Form kind="appliance" id={id} specs={applianceSpecs(models)} />
+      {use ? (
+        <Band tint>
+          <p>
+            {visitWords.counterStood(String(use.value), use.unit, use.on)}
+            {use.perDay === undefined
+              ? ""
+              : `; ${visitWords.perDay(String(Number(use.perDay.toPrecision(2))), use.unit)}`}
+          </p>
+        </Band>
+      ) : null}
       <Limits owner={id} home={`/appliance/${id}`} />
       <Remove kind="appliance" id={id} to={home} />
     </Screen>

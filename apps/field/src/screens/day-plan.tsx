@@ -20,6 +20,7 @@ import { messages } from "../words/messages.ts";
 import { officeWords } from "../words/office.ts";
 import { weekdayOf } from "./day.ts";
 import { Gone } from "./gone.tsx";
+import { LikelyParts } from "./likely-parts.tsx";
 import { undoOrBack } from "./setup-keys.ts";
 import { useUnitLines } from "./use-unit-lines.ts";
 
@@ -89,6 +90,7 @@ export function DayScreen({ date }: { date: string }) {
         );
       })}
       <Carry date={date} carry={carry} />
+      {rows.length > 0 ? <LikelyParts files={rows.map((row) => row.file)} /> : null}
       {near.length > 0 ? (
         <Band tint>
           <strong>{officeWords.dueNear}</strong>

@@ -12,6 +12,7 @@ import { MovePartScreen, MoveScreen } from "./move.tsx";
 import { OwnerScreen } from "./owner.tsx";
 import { PointScreen } from "./point.tsx";
 import { ScanScreen, StickerScreen } from "./scan/scan.tsx";
+import { SensorScreen } from "./sensor.tsx";
 import { StickersScreen, UnitStickerScreen } from "./stickers.tsx";
 import { UnitAtScreen } from "./unit-at.tsx";
 import { UnitDueScreen } from "./unit-due.tsx";
@@ -50,6 +51,7 @@ export function OfficeRoutes() {
       <Route path="/unit/:id/kitchen/:visit?">
         {({ id, visit }) => <KitchenScreen id={id} from={visit} key={id} />}
       </Route>
+      <Route path="/unit/:id/sensor">{({ id }) => <SensorScreen id={id} key={id} />}</Route>
       <Route path="/unit/:id/claim">{({ id }) => <ClaimScreen id={id} key={id} />}</Route>
       <Route component={Gone} />
     </Switch>

@@ -13,6 +13,7 @@ import { messages } from "../words/messages.ts";
 import { officeWords } from "../words/office.ts";
 import { day } from "./day.ts";
 import { Gone } from "./gone.tsx";
+import { SensorLogs } from "./sensor-logs.tsx";
 import { UnitBands } from "./unit-bands.tsx";
 import { titleOf } from "./unit-line.ts";
 
@@ -28,6 +29,7 @@ export function UnitScreen({ id }: { id: string }) {
   const judged =
     file.visits.findLast((visit) => visit.readings.asFound.feedTds || visit.readings.asFound.permeateTds) ??
     last;
+  const sensorLogs = [...book.sensorLog.values()].filter((log) => log.unit === id);
   const proposed = proposedKind(file);
   const start = (kind: VisitKind) => navigate(`/visit/${startVisit(live, id, kind)}/${firstPathOf(kind)}`);
   return (
@@ -67,6 +69,7 @@ export function UnitScreen({ id }: { id: string }) {
       </Band>
       <Places file={file} />
       <History file={file} openVisit={open?.id} />
+      <SensorLogs logs={sensorLogs} to={`/unit/${id}/sensor`} />
     </Screen>
   );
 }
@@ -95,6 +98,7 @@ function Places({ file }: { file: UnitFile }) {
     [officeWords.moveTitle, "", `/unit/${id}/move`],
     [officeWords.stickerOf, "", `/unit/${id}/sticker`],
     [officeWords.forKitchen, officeWords.forKitchenHint, `/unit/${id}/kitchen`],
+    [officeWords.sensor, officeWords.sensorHint, `/unit/${id}/sensor`],
     [officeWords.claim, officeWords.claimHint, `/unit/${id}/claim`],
   ];
   return (

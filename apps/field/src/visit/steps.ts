@@ -31,7 +31,9 @@ function isOptional(visit: KeptVisit): boolean {
 /** All steps of a visit in the order of hands. Any of them can be taken at any time; a visit broken off keeps what was done. */
 export function stepsOf(file: UnitFile, visit: KeptVisit, assessment: Assessment): readonly Step[] {
   const planned = PLANS[visit.kind ?? "annual"].flatMap((item) =>
-    item.kind === "read" ? readingSteps(item, file, visit) : onceSteps(item.id, file, visit, assessment),
+    item.kind === "read"
+      ? [...readingSteps(item, file, visit), ...counterSteps(item, file, visit)]
+      : onceSteps(item.id, file, visit, assessment),
   );
   const steps = withReadBeside(planned, visit);
   if (!visit.answers.noAccess || visit.kind === "noAccess") return steps;
@@ -75,6 +77,12 @@ function readingStep(phase: Phase, slot: SlotId, visit: KeptVisit): Step {
     done: reading !== undefined || visit.skipped.includes(`${phase}:${slot}`),
     reading: { phase, slot },
   };
+}
+
+/** The appliances' own counters are read after the water meter, where any has one. */
+function counterSteps(item: Extract<PlanItem, { kind: "read" }>, file: UnitFile, visit: KeptVisit): Step[] {
+  if (!item.slots.includes("waterMeter") || !file.appliances.some((one) => one.counter)) return [];
+  return [{ id: "counters", path: "counters", done: visit.answers.counters !== undefined }];
 }
 
 const optionalStep = (visit: KeptVisit): Step => ({

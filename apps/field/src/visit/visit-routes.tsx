@@ -9,6 +9,7 @@ import { Also } from "./also.tsx";
 import { Ask } from "./ask.tsx";
 import { Bypass } from "./bypass.tsx";
 import { Check } from "./check.tsx";
+import { Counters } from "./counters.tsx";
 import { Drips } from "./drips.tsx";
 import { Entry } from "./entry.tsx";
 import { ExpectedOfUnit, ExpectedOfVisit } from "./expected.tsx";
@@ -43,6 +44,7 @@ export function VisitRoutes() {
       <Route path="/visit/:id/ask">{() => <Step show={(open) => <Ask open={open} />} />}</Route>
       <Route path="/visit/:id/bypass">{() => <Step show={(open) => <Bypass open={open} />} />}</Route>
       <Route path="/visit/:id/look">{() => <Step show={(open) => <Look open={open} />} />}</Route>
+      <Route path="/visit/:id/counters">{() => <Step show={(open) => <Counters open={open} />} />}</Route>
       <Route path="/visit/:id/read/:phase/:slot">{() => <Reading />}</Route>
       <Route path="/visit/:id/also">{() => <Step show={(open) => <Also open={open} />} />}</Route>
       <Route path="/visit/:id/expected">

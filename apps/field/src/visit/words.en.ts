@@ -20,6 +20,7 @@ export const visitEn = {
     drips: "Drips",
     acceptance: "Acceptance",
     noAccess: "No access",
+    counters: "Counters of the appliances",
     times: "Times and people",
     record: "Service record",
   } as Readonly<Record<string, string>>,
@@ -64,6 +65,8 @@ export const visitEn = {
   keepReason: "Go on without a photo",
   neighboursRead: (others: string, here: string) =>
     `Neighbours: ${others} µS/cm, here ${here}. Scale, meter or water?`,
+  counterStood: (value: string, unit: string, day: string) => `stood at ${value} ${unit} on ${day}`,
+  perDay: (value: string, unit: string) => `${value} ${unit} a day`,
   fromLabel: "Read it from the label",
   serialRead: (serial: string) => `serial number ${serial}`,
   labelUnread: "No code could be read on this photo. Go nearer, or type it.",

@@ -138,6 +138,13 @@ export const officeEn = {
   countedNone: "Counted: none in the van",
   countedAs: (n: number) => `Counted: ${n} in the van`,
   vanKeep: "Counts change by one a press; undo takes the last back.",
+  sensor: "File of a sensor",
+  sensorHint: "readings and alarms from a CSV",
+  sensorColumns: "CSV with a column named time (2026-11-25 08:00), and value, unit, alarm.",
+  sensorReadings: (n: number) => `${n} ${n === 1 ? "line" : "lines"}`,
+  sensorAlarms: (n: number) => `${n} ${n === 1 ? "alarm" : "alarms"}`,
+  likely: "Likely to be wanted, by what was last read",
+  likelyOdds: (percent: string) => `${percent} for at least one`,
   month: "The month over all sites",
   monthOf: (visits: number, sites: number) =>
     `${visits} ${visits === 1 ? "visit" : "visits"} at ${sites} ${sites === 1 ? "site" : "sites"}`,

@@ -138,6 +138,13 @@ export const officeEs: Packs["first"]["office"] = {
   countedNone: "Contado: ninguna en la camioneta",
   countedAs: (n) => `Contado: ${n} en la camioneta`,
   vanKeep: "Cada toque cambia la cuenta en uno; deshacer quita el último.",
+  sensor: "Archivo de un sensor",
+  sensorHint: "lecturas y alarmas de un CSV",
+  sensorColumns: "CSV con una columna llamada time (2026-11-25 08:00), y value, unit, alarm.",
+  sensorReadings: (n) => `${n} ${n === 1 ? "línea" : "líneas"}`,
+  sensorAlarms: (n) => `${n} ${n === 1 ? "alarma" : "alarmas"}`,
+  likely: "Es probable que haga falta, según lo último medido",
+  likelyOdds: (percent) => `${percent} de que haga falta al menos una`,
   month: "El mes en todos los locales",
   monthOf: (visits, sites) =>
     `${visits} ${visits === 1 ? "visita" : "visitas"} en ${sites} ${sites === 1 ? "local" : "locales"}`,

@@ -40,6 +40,9 @@ export const setupEn = {
     name: "Appliance",
     kind: "Kind",
     model: "Type in this book",
+    counter: "Its own counter counts",
+    hours: "hours",
+    litres: "litres",
     minimumPressure: "Minimum pressure on its label (may stay blank)",
   },
   model: {

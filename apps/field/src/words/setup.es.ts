@@ -39,6 +39,9 @@ export const setupEs: Packs["first"]["setup"] = {
     name: "Aparato",
     kind: "Clase",
     model: "Tipo en este libro",
+    counter: "Su propio contador cuenta",
+    hours: "horas",
+    litres: "litros",
     minimumPressure: "Presión mínima en su etiqueta (puede quedar en blanco)",
   },
   model: {

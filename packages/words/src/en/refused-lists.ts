@@ -5,6 +5,9 @@ export const refusedLists: Readonly<Record<string, Said>> = {
   "list-empty": "The file has no head line with the names of columns.",
   "list-column-missing": ({ column }) => `The file has no column "${column}". Nothing was taken in.`,
   "list-column-twice": ({ column }) => `The column "${column}" stands there twice. Nothing was taken in.`,
+  "list-too-long": ({ lines, most }) => `The file has ${lines} lines; ${most} can be taken in at once.`,
+  "row-no-such-time": ({ column, text }) => `${column}: "${text}" is no time written as 2026-11-25 08:00.`,
+  "row-says-nothing": "There is neither a value nor an alarm.",
   "row-unclosed-quote": "A quote is opened and never closed; what follows it is not read.",
   "row-too-long": ({ cells, columns, row }) =>
     row === undefined

@@ -171,6 +171,8 @@ export const visit: VisitWords = {
     [`Arrived ${from}${to ? `, left ${to}` : ""}`, minutes !== undefined && `${minutes} min worked`]
       .filter(Boolean)
       .join("; "),
+  counter: (name, value, unit, perDay, since) =>
+    `${name}: counter ${value} ${unit}${perDay === undefined ? "" : `, ${Number(perDay.toPrecision(2))} ${unit} a day since ${since}`}`,
   noLeakPhoto: (reason) => `No photo of the leak before it was touched: ${reason}`,
   others: (names) => `Also there: ${names}`,
   ticked: (title, items) => `${title.replace(/\?$/, "")}: ${listed(items)}`,

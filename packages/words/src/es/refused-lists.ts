@@ -10,6 +10,10 @@ export const refusedLists: Readonly<Record<string, Said>> = {
   "list-empty": "El archivo no tiene línea de encabezado con los nombres de las columnas.",
   "list-column-missing": ({ column }) => `El archivo no tiene la columna "${column}". No se tomó nada.`,
   "list-column-twice": ({ column }) => `La columna "${column}" aparece dos veces. No se tomó nada.`,
+  "list-too-long": ({ lines, most }) => `El archivo tiene ${lines} líneas; se pueden tomar ${most} a la vez.`,
+  "row-no-such-time": ({ column, text }) =>
+    `${column}: «${text}» no es una hora escrita como 2026-11-25 08:00.`,
+  "row-says-nothing": "No hay ni valor ni alarma.",
   "row-unclosed-quote": "Unas comillas se abren y nunca se cierran; lo que sigue no se lee.",
   "row-too-long": ({ cells, columns, row }) =>
     row === undefined

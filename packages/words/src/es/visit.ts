@@ -96,6 +96,8 @@ export const visit: VisitWords = {
     [`Llegada ${from}${to ? `, salida ${to}` : ""}`, minutes !== undefined && `${minutes} min de trabajo`]
       .filter(Boolean)
       .join("; "),
+  counter: (name, value, unit, perDay, since) =>
+    `${name}: contador ${value} ${unit}${perDay === undefined ? "" : `, ${Number(perDay.toPrecision(2))} ${unit} al día desde ${since}`}`,
   noLeakPhoto: (reason) => `Sin foto de la fuga antes de tocarla: ${reason}`,
   others: (names) => `También presentes: ${names}`,
   ticked: (title, items) => `${title.replace(/^¿|\?$/g, "")}: ${listed(items)}`,

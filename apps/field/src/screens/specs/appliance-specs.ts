@@ -29,6 +29,15 @@ export const applianceSpecs = (models: readonly (readonly [string, string])[]): 
     : []),
   minimumPressure,
   {
+    kind: "choice",
+    field: "counter",
+    label: words.appliance.counter,
+    choices: [
+      ["h", words.appliance.hours],
+      ["L", words.appliance.litres],
+    ],
+  },
+  {
     kind: "number",
     field: "hottestC",
     label: waterPageWords.hottest,
