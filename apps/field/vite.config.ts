@@ -1,29 +1,8 @@
 import { fileURLToPath } from "node:url";
 import react from "@vitejs/plugin-react";
-import { defineConfig, type Plugin } from "vite";
+import { defineConfig } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
-
-/** The page fetches its screens while the words of its language are still on their way. */
-const fetchScreensEarly: Plugin = {
-  name: "fetch-screens-early",
-  transformIndexHtml: {
-    order: "post",
-    handler: (_page, { bundle = {} }) => {
-      const wanted = Object.values(bundle).flatMap((one) =>
-        one.type === "chunk" && one.facadeModuleId?.endsWith("/src/start.tsx") ? [one.fileName] : [],
-      );
-      for (const name of wanted) {
-        const one = bundle[name];
-        if (one?.type === "chunk") wanted.push(...one.imports.filter((next) => !wanted.includes(next)));
-      }
-      return wanted.map((name) => ({
-        tag: "link",
-        attrs: { rel: "modulepreload", crossorigin: true, href: `./${name}` },
-        injectTo: "head",
-      }));
-    },
-  },
-};
+import { fetchScreensEarly, fewFilesAtStart, filesAtStart } from "./files-at-start.ts";
 
 export default defineConfig({
   root: fileURLToPath(new URL(".", import.meta.url)),
@@ -32,14 +11,11 @@ export default defineConfig({
     outDir: "dist",
     emptyOutDir: true,
     target: "es2022",
+    modulePreload: { polyfill: false },
     chunkSizeWarningLimit: 2000,
     rolldownOptions: {
       output: {
-        // What every screen stands on comes in one file: each of many small ones costs a slow phone a turn.
-        // No part of it may speak words at its loading: the language is learned after it.
-        codeSplitting: {
-          groups: [{ name: "base", test: /packages\/(?:quantities|records)\/|field\/src\/store\// }],
-        },
+        codeSplitting: { groups: filesAtStart },
       },
     },
   },
@@ -47,6 +23,7 @@ export default defineConfig({
   plugins: [
     react(),
     fetchScreensEarly,
+    fewFilesAtStart,
     VitePWA({
       registerType: "prompt",
       injectRegister: false,

@@ -11,6 +11,7 @@ import { SiteScreen } from "./screens/site.tsx";
 import { StorageState } from "./screens/storage-state.tsx";
 import { prepareLines } from "./screens/use-unit-lines.ts";
 import { WhereItWas } from "./screens/where-it-was.tsx";
+import { bookName, DEMO, OWN, turnToBook } from "./store/book-name.ts";
 import type { FirstList } from "./store/first-list.ts";
 import { BookProvider, type LiveBook, useBook } from "./store/use-book.ts";
 import { TimerWatch } from "./timers/timer-watch.tsx";
@@ -43,14 +44,11 @@ const WaterRoutes = lazy(() =>
 
 const PracticeScreen = lazy(withWords(["visit", "cause"], () => import("./practice/practice.tsx")));
 
-const OWN = "tapside";
-const DEMO = "tapside-demo";
-
-/** Which book is open: one's own, or the demo beside it. */
+/** Which book is open, and the ways to the other. */
 function useBookName() {
-  const [name, setName] = useState(() => sessionStorage.getItem("book") ?? OWN);
+  const [name, setName] = useState(bookName);
   const turnTo = (next: string) => {
-    sessionStorage.setItem("book", next);
+    turnToBook(next);
     setName(next);
   };
   return { name, turnToDemo: () => turnTo(DEMO), turnToOwn: () => turnTo(OWN) };

@@ -1,6 +1,8 @@
 import "./look/look.css";
+import { bookName } from "./store/book-name.ts";
 import { languageChosen } from "./words/language-chosen.ts";
 import { withWords } from "./words/with-words.ts";
 
 document.documentElement.lang = languageChosen();
 void withWords(["first"], () => import("./start.tsx"))();
+void import("./store/open-book.ts").then(({ openAhead }) => openAhead(bookName()));

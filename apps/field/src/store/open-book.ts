@@ -1,5 +1,5 @@
 import type { Change } from "@tapside/records";
-import { bookDatabase, photoDatabase } from "./databases.ts";
+import { type BookDatabase, bookDatabase, photoDatabase } from "./databases.ts";
 import { dexieStore } from "./dexie-store.ts";
 import { type FirstList, readFirstList } from "./first-list.ts";
 import { liveBook } from "./live.ts";
@@ -12,18 +12,36 @@ import { startOf } from "./start-of.ts";
 
 export type { Edit, LiveBook, Snapshot } from "./live-book.ts";
 
-/**
- * Opens a book by the name of its database; the demo book has a name of its own and never mixes. What its first screen said when it was
- * last at rest is told to `onList` at once, before the book itself is read.
- */
-export async function openBook(name: string, onList?: (list: FirstList) => void): Promise<LiveBook> {
+interface Opening {
+  readonly db: BookDatabase;
+  readonly opened: boolean;
+  readonly list: FirstList | undefined;
+}
+
+const ahead = new Map<string, Promise<Opening>>();
+
+/** Opens the database of a book that will be asked for, while the scripts that ask are on their way. */
+export function openAhead(name: string): void {
+  ahead.set(name, begin(name));
+}
+
+async function begin(name: string): Promise<Opening> {
   const db = bookDatabase(name);
   const opened = await db.open().then(
     () => true,
     () => false,
   );
-  const list = opened && onList && (await readFirstList(db, Date.now()));
-  if (list) {
+  return { db, opened, list: opened ? await readFirstList(db, Date.now()) : undefined };
+}
+
+/**
+ * Opens a book by the name of its database; the demo book has a name of its own and never mixes. What its first screen said when it was
+ * last at rest is told to `onList` at once, before the book itself is read.
+ */
+export async function openBook(name: string, onList?: (list: FirstList) => void): Promise<LiveBook> {
+  const { db, opened, list } = await (ahead.get(name) ?? begin(name));
+  ahead.delete(name);
+  if (list && onList) {
     onList(list);
     await pause();
   }
