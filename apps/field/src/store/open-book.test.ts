@@ -3,7 +3,7 @@ import { storeContract } from "@tapside/records/test-support";
 import { afterEach, expect, test, vi } from "vitest";
 import { bookDatabase } from "./databases.ts";
 import { dexieStore } from "./dexie-store.ts";
-import { openBook } from "./open-book.ts";
+import { openAhead, openBook } from "./open-book.ts";
 
 let count = 0;
 const fresh = () => `test-${++count}`;
@@ -20,6 +20,20 @@ test("what was written is there when the book is opened again", async () => {
   const second = await openBook(name);
   expect(second.snapshot().book.site.get("s1")).toEqual({ id: "s1", name: "Elm Street School" });
   expect(second.storage).toBe("ok");
+});
+
+test("a book whose database was opened ahead is the same, once", async () => {
+  const name = fresh();
+  const first = await openBook(name);
+  await first.write("site", "s1", { name: "Elm Street School" });
+  first.close();
+  openAhead(name);
+  const second = await openBook(name);
+  expect(second.snapshot().book.site.get("s1")?.name).toBe("Elm Street School");
+  second.close();
+  const third = await openBook(name);
+  await third.write("site", "s2", { name: "Oak" });
+  expect(third.storage).toBe("ok");
 });
 
 test("the screen has the change before the disk has it", async () => {
