@@ -67,14 +67,19 @@ const fiveKitchens = (factor: number): readonly Read[] =>
     { unit, on: `2026-11-1${i}`, value: 400 * factor, by: "mine" },
     ...["b", "c", "d", "e", "f"]
       .filter((other) => other !== unit)
-      .map((other) => ({ unit: other, on: `2026-10-2${i}`, value: 400, by: "other" })),
+      .map((other) => ({ unit: other, on: `2026-11-0${i + 1}`, value: 400, by: "other" })),
     { unit: "f", on: `2026-11-1${i}`, value: 400, by: "other" },
   ]);
 
 it("a meter 6 % off against five others reads high; one that reads what they read agrees", () => {
-  expect(meterLedger(book(fiveKitchens(1.08)), "mine")).toMatchObject({ said: "high", off: { percent: 8 } });
+  expect(meterLedger(book(fiveKitchens(1.06)), "mine").said).toBe("high");
   expect(meterLedger(book(fiveKitchens(0.92)), "mine").said).toBe("low");
   expect(meterLedger(book(fiveKitchens(1)), "mine")).toMatchObject({ said: "agrees", off: { percent: 0 } });
+});
+
+it("one kitchen whose water is another after all does not speak against the meter", () => {
+  const other = fiveKitchens(1).map((one) => (one.unit === "a" ? { ...one, value: 100 } : one));
+  expect(meterLedger(book(other), "mine").said).toBe("agrees");
 });
 
 it("is not held against its own readings, nor judged by fewer than three", () => {

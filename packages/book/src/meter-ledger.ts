@@ -29,15 +29,21 @@ export type LedgerLine =
 export interface MeterLedger {
   readonly lines: readonly LedgerLine[];
   readonly said: "agrees" | "high" | "low" | "cannotTell";
-  /** Mean difference from the others and its expanded uncertainty (k = 2), percent; absent where there is none. */
+  /** Middle difference from the others and its expanded uncertainty (k = 2), percent; absent where there is none. */
   readonly off?: { readonly percent: number; readonly U: number };
 }
 
 /** Standard uncertainty of a pocket meter and of one water over some days, percent: common practice, no source. */
 const U_PERCENT = 4;
 const FEWEST = 3;
+/** Median absolute deviation to standard deviation, and standard error of a median to that of a mean, of a normal sample (textbook, from memory). */
+const MAD_TO_SIGMA = 1.4826;
+const MEDIAN_ERROR = 1.2533;
 
-/** Differences in percent of the others' middle, each with the uncertainty of both sides; their mean is told from zero at k = 2. */
+/**
+ * The middle of the differences in percent is told from zero at k = 2, by what was assumed of one comparison or by the scatter seen,
+ * whichever is wider: a kitchen whose water is not the same after all does not speak against the meter.
+ */
 export function meterLedger(book: Book, instrument: string): MeterLedger {
   const beside = [...book.unit.keys()].flatMap((id) => besideOthers(book, id, instrument));
   const checks = [...book.meterCheck.values()]
@@ -59,9 +65,10 @@ type Beside = Extract<LedgerLine, { kind: "beside" }>;
 
 function meanOf(beside: readonly Beside[]): Pick<MeterLedger, "said" | "off"> {
   if (beside.length === 0) return { said: "cannotTell" };
-  const percent = beside.reduce((sum, one) => sum + one.offPercent, 0) / beside.length;
-  const variance = beside.reduce((sum, one) => sum + U_PERCENT ** 2 * (1 + 1 / one.others), 0);
-  const U = (2 * Math.sqrt(variance)) / beside.length;
+  const percent = medianOf(beside.map((one) => one.offPercent));
+  const seen = MAD_TO_SIGMA * medianOf(beside.map((one) => Math.abs(one.offPercent - percent)));
+  const assumed = Math.sqrt(medianOf(beside.map((one) => U_PERCENT ** 2 * (1 + 1 / one.others))));
+  const U = (2 * MEDIAN_ERROR * Math.max(seen, assumed)) / Math.sqrt(beside.length);
   const off = { percent, U };
   if (beside.length < FEWEST) return { said: "cannotTell", off };
   return { said: Math.abs(percent) <= U ? "agrees" : percent > 0 ? "high" : "low", off };

@@ -20,6 +20,9 @@ export interface StopOdds {
   readonly fitted: ReadonlySet<PartId>;
 }
 
+/** In every van: not loaded for a day. */
+const TOOLS: ReadonlySet<PartId> = new Set(["handPump", "gauge", "tdsStandard"]);
+
 /** Rarer than this nothing is worth its room in a van: common practice, no source. */
 const WORTH_LOADING = 0.1;
 
@@ -32,7 +35,8 @@ export function wantedOverStops(stops: readonly StopOdds[]): readonly WantedPart
   for (const { causes, fitted } of stops)
     for (const { cause, probability } of causes)
       for (const part of REPAIRS[cause]?.parts ?? [])
-        if (!fitted.has(part)) spared.set(part, (spared.get(part) ?? 1) * (1 - probability));
+        if (!fitted.has(part) && !TOOLS.has(part))
+          spared.set(part, (spared.get(part) ?? 1) * (1 - probability));
   return [...spared]
     .map(([part, none]) => ({ part, probability: 1 - none }))
     .filter(({ probability }) => probability >= WORTH_LOADING)

@@ -21,6 +21,12 @@ interface MonthScreenProps {
   readonly chain: string | undefined;
 }
 
+const monthName = (month: string): string =>
+  new Date(`${month}-15T12:00:00`).toLocaleDateString(messages.record.locale, {
+    month: "long",
+    year: "numeric",
+  });
+
 function shifted(month: string, by: number): string {
   const [year = 0, index = 1] = month.split("-").map(Number);
   return new Date(Date.UTC(year, index - 1 + by, 1)).toISOString().slice(0, 7);
@@ -36,7 +42,7 @@ export function MonthScreen({ month, chain }: MonthScreenProps) {
     summary && void handOver(new Blob([monthlyCsv(summary)], { type: "text/csv" }), `month-${month}.csv`);
   return (
     <Screen
-      title={month}
+      title={monthName(month)}
       subtitle={chain ?? officeWords.allChains}
       aside={summary ? officeWords.monthOf(summary.visits.length, summary.sites) : officeWords.counting}
       back={{ label: words.back, to: chain ? `/chain/${encodeURIComponent(chain)}` : "/more" }}

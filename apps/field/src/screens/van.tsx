@@ -6,6 +6,7 @@ import { todayIso } from "../look/fields/date-field.tsx";
 import { Screen } from "../look/screen.tsx";
 import { useBook } from "../store/use-book.ts";
 import { Numeral } from "../visit/numeral.tsx";
+import { bookWords as words } from "../words/book.ts";
 import { messages } from "../words/messages.ts";
 import { officeWords } from "../words/office.ts";
 import { Gone } from "./gone.tsx";
@@ -50,6 +51,7 @@ export function VanScreen() {
     <Screen
       title={officeWords.van}
       back={undoOrBack(live, "/more")}
+      middle={{ label: words.book, to: "/", picture: <span /> }}
       next={{ label: officeWords.dayTitle, to: `/day/${todayIso()}` }}
     >
       <Band tint>
