@@ -23,6 +23,15 @@ export default defineConfig({
           globalSetup: ["apps/field/journeys/serve.ts"],
         },
       },
+      {
+        test: {
+          name: "shots",
+          include: ["apps/field/shots/**/*.shots.ts"],
+          environment: "node",
+          fileParallelism: false,
+          globalSetup: ["apps/field/journeys/serve.ts"],
+        },
+      },
     ],
   },
 });

@@ -1,12 +1,12 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { deflateSync } from "node:zlib";
 import { codeOfUnit, stickerLink } from "@tapside/book";
 import { chromium } from "playwright";
 import { encode } from "uqr";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { findBrowser } from "../../../tools/find-browser.mjs";
+import { grey } from "./grey-png.ts";
 import { fill } from "./kitchen.ts";
 import { openUnit } from "./open-unit.ts";
 import { closeBrowser, openBrowser, type Phone, pickUpPhone } from "./phone.ts";
@@ -15,40 +15,6 @@ import { smallBook, takeIn } from "./small-book.ts";
 import { textOfPdf } from "./text-of-pdf.ts";
 
 const LIST = readFileSync("examples/sites.csv");
-
-/** A grey picture as PNG. Source: PNG (third edition), chunks IHDR, IDAT, IEND. */
-function png(size: number, dark: (x: number, y: number) => boolean): Buffer {
-  const rows = Buffer.alloc(size * (size + 1));
-  for (let y = 0; y < size; y++)
-    for (let x = 0; x < size; x++) rows[y * (size + 1) + 1 + x] = dark(x, y) ? 0 : 255;
-  const chunk = (name: string, data: Buffer) => {
-    const body = Buffer.concat([Buffer.from(name), data]);
-    const ends = Buffer.alloc(8);
-    ends.writeUInt32BE(data.length, 0);
-    ends.writeUInt32BE(crc(body), 4);
-    return Buffer.concat([ends.subarray(0, 4), body, ends.subarray(4)]);
-  };
-  const head = Buffer.alloc(13);
-  head.writeUInt32BE(size, 0);
-  head.writeUInt32BE(size, 4);
-  head[8] = 8;
-  const sign = Buffer.from([137, 80, 78, 71, 13, 10, 26, 10]);
-  return Buffer.concat([
-    sign,
-    chunk("IHDR", head),
-    chunk("IDAT", deflateSync(rows)),
-    chunk("IEND", Buffer.alloc(0)),
-  ]);
-}
-
-function crc(bytes: Buffer): number {
-  let sum = 0xffffffff;
-  for (const byte of bytes) {
-    sum ^= byte;
-    for (let k = 0; k < 8; k++) sum = sum & 1 ? (sum >>> 1) ^ 0xedb88320 : sum >>> 1;
-  }
-  return (sum ^ 0xffffffff) >>> 0;
-}
 
 /** A film for the camera: what of `frames` is dark, ten pictures a second. Source: YUV4MPEG2, as Chromium's fake camera reads it. */
 function film(frames: readonly ((x: number, y: number) => boolean)[], size: number): Buffer {
@@ -73,7 +39,7 @@ function held(link: string, size: number): (x: number, y: number) => boolean {
 function photoOf(link: string): Buffer {
   const { data, size } = encode(link, { ecc: "Q", border: 4 });
   const scale = 6;
-  return png(size * scale, (x, y) => data[Math.floor(y / scale)]![Math.floor(x / scale)]!);
+  return grey(size * scale, (x, y) => data[Math.floor(y / scale)]![Math.floor(x / scale)]!);
 }
 
 describe("the book, offline", () => {
@@ -256,7 +222,7 @@ describe("the book, offline", () => {
     await give(
       "Photo of the sticker",
       "blank.png",
-      png(240, (x, y) => (x * 7 + y * 13) % 11 === 0),
+      grey(240, (x, y) => (x * 7 + y * 13) % 11 === 0),
       "image/png",
     );
     await page.getByText("no readable sign on this photo").waitFor();

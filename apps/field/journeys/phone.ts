@@ -35,6 +35,7 @@ export async function closeBrowser() {
 interface PhoneOptions {
   readonly dark?: boolean;
   readonly width?: number;
+  readonly height?: number;
   /** Another place the app is served at. */
   readonly url?: string;
   /** Another browser than the shared one. */
@@ -45,7 +46,7 @@ interface PhoneOptions {
 
 export async function pickUpPhone(options: PhoneOptions = {}): Promise<Phone> {
   const context = await (options.browser ?? (await openBrowser())).newContext({
-    viewport: { width: options.width ?? 390, height: 844 },
+    viewport: { width: options.width ?? 390, height: options.height ?? 844 },
     deviceScaleFactor: 2,
     hasTouch: true,
     isMobile: true,

@@ -2,7 +2,7 @@ import { type Assessment, RULES_VERSION } from "@tapside/assessment";
 import type { AmongNeighbours } from "@tapside/book";
 import type { KeptVisit, Settings, UnitFile, VisitKind } from "@tapside/records";
 import { inputsMark } from "@tapside/records";
-import type { Messages } from "@tapside/words";
+import { inSign, type Messages } from "@tapside/words";
 import type { Block, RecordContent } from "./block.ts";
 import { findingList } from "./finding-list.ts";
 import { howSure } from "./how-sure.ts";
@@ -162,7 +162,9 @@ function aside(visit: KeptVisit, { issuedAt, timeZone, words, revision }: Record
 
 function atTheUnit(visit: KeptVisit, words: Messages): string {
   const temperature = visit.readings.asFound.feedTemperature;
-  return words.record.atTheUnit(temperature?.value != null ? `${temperature.raw} ${temperature.unit}` : "");
+  return words.record.atTheUnit(
+    temperature?.value != null ? `${inSign(temperature.raw, words.decimalSign)} ${temperature.unit}` : "",
+  );
 }
 
 /** What an owner has to know whatever was found. */

@@ -1,7 +1,7 @@
 import { ownersOf, unitHistory } from "@tapside/book";
 import type { Book, Kept, KeptVisit, Reading, SlotId, UnitFile } from "@tapside/records";
 import { freeze } from "@tapside/records";
-import type { ClaimWords, Messages } from "@tapside/words";
+import { type ClaimWords, inSign, type Messages } from "@tapside/words";
 import type { Block, RecordContent } from "./block.ts";
 
 export interface ClaimRequest {
@@ -65,7 +65,7 @@ function blocksOf(request: ClaimRequest, visits: readonly KeptVisit[]): readonly
     { kind: "list", title, items: items.length > 0 ? items : [nothing] },
   ];
   return [
-    ...list(titles.unit, unitLines(book, file, words.claim)),
+    ...list(titles.unit, unitLines(book, file, words)),
     ...list(titles.water, waterLines(visits[0], words)),
     ...list(titles.limits, limitLines(file, words)),
     ...list(
@@ -88,14 +88,15 @@ function blocksOf(request: ClaimRequest, visits: readonly KeptVisit[]): readonly
   ];
 }
 
-function unitLines(book: Book, file: UnitFile, says: ClaimWords): readonly string[] {
+function unitLines(book: Book, file: UnitFile, { claim: says, decimalSign }: Messages): readonly string[] {
   const { unit } = file;
+  const three = (value: number) => inSign(value.toPrecision(3), decimalSign);
   const plate = [
-    unit.ratedPermeateLPerH && says.permeate(unit.ratedPermeateLPerH.toPrecision(3)),
+    unit.ratedPermeateLPerH && says.permeate(three(unit.ratedPermeateLPerH)),
     unit.ratedRejectionPercent && says.rejection(unit.ratedRejectionPercent),
-    unit.testPressureKPaGauge && says.atPressure(unit.testPressureKPaGauge.toPrecision(3)),
+    unit.testPressureKPaGauge && says.atPressure(three(unit.testPressureKPaGauge)),
     unit.twoElements && says.twoElements,
-    unit.tankL && says.tank(unit.tankL.toPrecision(3), unit.twoTanks === true, unit.ventedTank === true),
+    unit.tankL && says.tank(three(unit.tankL), unit.twoTanks === true, unit.ventedTank === true),
   ].filter(Boolean);
   const places = unitHistory(book, unit.id).map((span) => {
     const point = book.point.get(span.point);
@@ -107,7 +108,9 @@ function unitLines(book: Book, file: UnitFile, says: ClaimWords): readonly strin
 }
 
 function reading(words: Messages, slot: SlotId, one: Reading): string {
-  const value = [one.raw, words.unit(one.unit), one.scale].filter(Boolean).join(" ");
+  const value = [inSign(one.raw, words.decimalSign), words.unit(one.unit), one.scale]
+    .filter(Boolean)
+    .join(" ");
   return [
     words.slots[slot],
     one.notDetected ? words.claim.notDetectedAt(value) : value,

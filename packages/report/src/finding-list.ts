@@ -47,7 +47,7 @@ function findingLine(finding: Finding, words: Messages): string {
 
 function numberOf({ figure }: Finding, words: Messages): string {
   if (!figure) return "";
-  const { text, uText } = formatFigure(figure);
+  const { text, uText } = formatFigure(figure, words.decimalSign);
   return ` ${text}${uText ? ` ± ${uText}` : ""} ${words.unit(figure.unit)}`;
 }
 

@@ -1,7 +1,7 @@
 import type { Assessment } from "@tapside/assessment";
 import type { KeptVisit, Phase, Reading, SlotId, UnitFile } from "@tapside/records";
 import { absentPorts, SLOTS } from "@tapside/records";
-import type { Messages } from "@tapside/words";
+import { inSign, type Messages } from "@tapside/words";
 import type { Block } from "./block.ts";
 
 /** The last page: what the numbers stand on. */
@@ -60,11 +60,11 @@ const readingsOf = (visit: KeptVisit): readonly Taken[] =>
     }),
   );
 
-/** Where and when each was taken, as it was typed, and with what. */
+/** Where and when each was taken, with the digits that were typed, and with what. */
 function readingLine(taken: Taken, file: UnitFile, words: Messages, { timeZone, issuedAt }: Clock): string {
   const { phase, slot, reading } = taken;
   const { record } = words;
-  const read = `${reading.raw} ${reading.unit}`;
+  const read = `${inSign(reading.raw, words.decimalSign)} ${reading.unit}`;
   const amount =
     reading.value === null ? record.says.photoOnly : reading.notDetected ? record.nothingSeen(read) : read;
   const instrument = reading.instrument && file.instruments.get(reading.instrument)?.name;

@@ -1,6 +1,6 @@
 import type { Assessment, DueItem } from "@tapside/assessment";
 import { type KeptVisit, leavesFilling, type UnitFile } from "@tapside/records";
-import type { Messages } from "@tapside/words";
+import { type DecimalSign, inSign, type Messages } from "@tapside/words";
 import type { Block, ValveSign } from "./block.ts";
 
 /** How the unit was left: inspection, valves, parts, decisions, what is open with its owner, what is due next. */
@@ -101,7 +101,7 @@ function earlierPoint(point: UnitFile["openPoints"][number], { record, openPoint
   return `${record.earlier(openPoint(point), point.owner ?? "", point.due ?? "")}${kept}`;
 }
 
-function dueLine(item: DueItem, { record, roles }: Messages): string {
+function dueLine(item: DueItem, { record, roles, decimalSign }: Messages): string {
   const role = roles[item.role as keyof Messages["roles"]] ?? item.role;
   const { low, high } = item.litresLeft ?? {};
   const litres =
@@ -109,9 +109,10 @@ function dueLine(item: DueItem, { record, roles }: Messages): string {
       ? ""
       : high <= 0
         ? record.says.usedUp
-        : record.moreLitres(cubicMetres(low), cubicMetres(high));
+        : record.moreLitres(cubicMetres(low, decimalSign), cubicMetres(high, decimalSign));
   return `${record.dueBy(role, item.byDate ?? "", litres)}${item.overdue ? record.says.due : ""}`;
 }
 
 /** A cartridge used beyond its rating has nothing left, not less than nothing. */
-const cubicMetres = (litres: number): string => (Math.max(0, litres) / 1000).toFixed(1);
+const cubicMetres = (litres: number, decimalSign: DecimalSign): string =>
+  inSign((Math.max(0, litres) / 1000).toFixed(1), decimalSign);

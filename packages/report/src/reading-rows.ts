@@ -3,7 +3,7 @@ import type { BandPart } from "@tapside/pictures";
 import type { Outcome } from "@tapside/quantities";
 import type { KeptVisit, Phase, Reading, SlotId, UnitFile } from "@tapside/records";
 import { absentPorts, SLOTS } from "@tapside/records";
-import { formatFigure, formatRange, type Messages, plainNumber } from "@tapside/words";
+import { formatFigure, formatRange, inSign, type Messages, plainNumber } from "@tapside/words";
 import type { CellMark, ReadingCell, ReadingRow } from "./block.ts";
 
 interface RowPlan {
@@ -67,7 +67,7 @@ function cell(
 ): ReadingCell {
   const text = plan.slot
     ? readingText(visit.readings[phase][plan.slot], words)
-    : figureText(assessment.figures[phase][plan.figure!] as Outcome<Figure>);
+    : figureText(assessment.figures[phase][plan.figure!] as Outcome<Figure>, words);
   if (text === undefined)
     return { text: noPort ? words.record.says.noPort : words.record.says.notRead, mark: "none" };
   return { text, mark: markOf(plan, phase, visit, assessment) };
@@ -93,11 +93,13 @@ function knownFigure(plan: RowPlan, phase: Phase, assessment: Assessment): Figur
 function readingText(reading: Reading | undefined, words: Messages): string | undefined {
   if (!reading) return undefined;
   if (reading.value === null) return words.record.says.photoOnly;
-  return reading.notDetected ? `<${plainNumber(reading.value)}` : reading.raw;
+  return reading.notDetected
+    ? `<${plainNumber(reading.value, words.decimalSign)}`
+    : inSign(reading.raw, words.decimalSign);
 }
 
-const figureText = (figure: Outcome<Figure>): string | undefined =>
-  figure.kind === "known" ? formatFigure(figure.value).text : undefined;
+const figureText = (figure: Outcome<Figure>, { decimalSign }: Messages): string | undefined =>
+  figure.kind === "known" ? formatFigure(figure.value, decimalSign).text : undefined;
 
 function noteOf(plan: RowPlan, visit: KeptVisit, assessment: Assessment, words: Messages): string {
   if (plan.slot) {
@@ -105,7 +107,7 @@ function noteOf(plan: RowPlan, visit: KeptVisit, assessment: Assessment, words: 
     const finding = findingFor(plan, "asFound", assessment);
     const own =
       plan.of !== "difference" && finding?.figure && finding.figure.unit === reading?.unit
-        ? formatFigure(finding.figure).uText
+        ? formatFigure(finding.figure, words.decimalSign).uText
         : "";
     return [
       reading?.unit,
@@ -122,7 +124,7 @@ function noteOf(plan: RowPlan, visit: KeptVisit, assessment: Assessment, words: 
     .map((one) => one[plan.figure!] as Outcome<Figure>)
     .find((one) => one.kind === "known");
   if (figure?.kind !== "known") return "";
-  const { uText } = formatFigure(figure.value);
+  const { uText } = formatFigure(figure.value, words.decimalSign);
   return `${words.unit(figure.value.unit)}${uText ? ` ± ${uText}` : ""}`;
 }
 
@@ -134,6 +136,7 @@ function limitOf(plan: RowPlan, assessment: Assessment, words: Messages): string
   }
   const id = (plan.slot ?? plan.figure) as ExpectedId;
   const expected = assessment.expected.kind === "known" ? assessment.expected.value[id] : undefined;
-  if (expected) return `${formatRange(expected)} ${expected.unit}: ${words.record.says.thisUnitToday}`;
+  if (expected)
+    return `${formatRange(expected, words.decimalSign)} ${expected.unit}: ${words.record.says.thisUnitToday}`;
   return plan.slot === "deliveredTds" ? words.record.says.noLimit : words.record.says.forInformation;
 }

@@ -1,8 +1,8 @@
 import PDFDocument from "pdfkit";
-import { encode } from "uqr";
 import { joined } from "./internal/joined.ts";
 import { ink } from "./internal/pdf-pen.ts";
 import type { PdfFonts } from "./pdf.ts";
+import { signOf } from "./sign.ts";
 
 /** One sticker: what its sign holds, the code in words, and what is written beside it. */
 export interface Sticker {
@@ -19,8 +19,6 @@ export interface StickerSize {
 /** A common width of label rolls: common practice, no source. */
 const USUAL: StickerSize = { widthMm: 57, heightMm: 32 };
 const PT_PER_MM = 72 / 25.4;
-/** Modules of white around the sign. Source: ISO/IEC 18004, quiet zone of 4 modules (from memory, unverified). */
-const QUIET_MODULES = 4;
 
 /** Stickers as a PDF for a label roll: one sticker a page, the sign as lines and not as a picture. */
 export async function stickersPdf(
@@ -83,10 +81,8 @@ function sizeThatFits(doc: PDFKit.PDFDocument, text: string, room: number): numb
 
 /** The sign as one path of whole modules. */
 function drawSign(doc: PDFKit.PDFDocument, link: string, side: number) {
-  const { data, size } = encode(link, { ecc: "Q", border: 0 });
-  const module = side / (size + 2 * QUIET_MODULES);
-  for (const [y, row] of data.entries())
-    for (const [x, dark] of row.entries())
-      if (dark) doc.rect((x + QUIET_MODULES) * module, (y + QUIET_MODULES) * module, module, module);
+  const { modules, dark } = signOf(link);
+  const module = side / modules;
+  for (const [x, y] of dark) doc.rect(x * module, y * module, module, module);
   doc.fillColor("#000000").fill();
 }

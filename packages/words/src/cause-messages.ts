@@ -11,6 +11,7 @@ import type {
   TestId,
   Tool,
 } from "@tapside/diagnosis";
+import type { DecimalSign } from "./messages.ts";
 
 type UnitsOffered = readonly [readonly [string, number], ...(readonly [string, number])[]];
 
@@ -32,6 +33,7 @@ interface CauseNames {
 
 /** The phrases one language gives; numbers come written. */
 export interface CausePhrases extends CauseNames {
+  readonly decimalSign: DecimalSign;
   readonly measures: { readonly [M in Measure]: (value: string) => string };
   readonly grades: Readonly<Record<"unknown" | "mild" | "middling" | "severe", string>>;
   readonly under: string;

@@ -1,38 +1,41 @@
 import { type Measure, type Measured, SIGNS, SIZE_KNOWN_WITHIN, type SignKind } from "@tapside/diagnosis";
 import type { CauseMessages, CausePhrases } from "./cause-messages.ts";
+import type { DecimalSign } from "./messages.ts";
 import { plainNumber } from "./plain-number.ts";
 
 const KPA_PER_PSI = 6.894757;
 
-const two = (value: number): string => plainNumber(Number(value.toPrecision(2)));
-
-/** A value with its interval, every number times `factor`. */
-const spanned =
-  (factor: number) =>
-  ({ value, low, high }: Measured): string =>
-    `${two(factor * value)} (${two(factor * low)} – ${two(factor * high)})`;
-const plain = spanned(1);
-const psi = spanned(1 / KPA_PER_PSI);
-const share = (size: Measured): string => `${spanned(100)(size)} %`;
+type Write = (size: Measured) => string;
 
 /** How the size of a cause is written: as a share, in psi, or plainly, with its interval. */
-const MEASURES: { readonly [M in Measure]: (size: Measured) => string } = {
-  waterPasses: share,
-  saltPasses: plain,
-  drainPasses: share,
-  filterLoss: plain,
-  feedPressure: psi,
-  temperature: plain,
-  airCharge: psi,
-  pastElement: share,
-  chlorinePasses: share,
-  hardness: plain,
-  feedSolids: plain,
-  meterShows: share,
-  gaugeShows: share,
-  firstDraw: plain,
-  dailyLitres: plain,
-};
+function measuresWith(decimalSign: DecimalSign): { readonly [M in Measure]: Write } {
+  const two = (value: number) => plainNumber(Number(value.toPrecision(2)), decimalSign);
+  /** A value with its interval, every number times `factor`. */
+  const spanned =
+    (factor: number): Write =>
+    ({ value, low, high }) =>
+      `${two(factor * value)} (${two(factor * low)} – ${two(factor * high)})`;
+  const plain = spanned(1);
+  const psi = spanned(1 / KPA_PER_PSI);
+  const share: Write = (size) => `${spanned(100)(size)} %`;
+  return {
+    waterPasses: share,
+    saltPasses: plain,
+    drainPasses: share,
+    filterLoss: plain,
+    feedPressure: psi,
+    temperature: plain,
+    airCharge: psi,
+    pastElement: share,
+    chlorinePasses: share,
+    hardness: plain,
+    feedSolids: plain,
+    meterShows: share,
+    gaugeShows: share,
+    firstDraw: plain,
+    dailyLitres: plain,
+  };
+}
 
 /** Units a sign may be typed in, the first one shown, each with what it holds of the coherent unit. */
 const unitsIn = ({ asNaCl, asCaCO3, ofRight }: CausePhrases): CauseMessages["units"] => ({
@@ -57,11 +60,12 @@ const unitsIn = ({ asNaCl, asCaCO3, ofRight }: CausePhrases): CauseMessages["uni
 /** The words of finding a cause, from the phrases of one language; what is rounded and where the grades part is the same in all. */
 export function causesIn(phrases: CausePhrases): CauseMessages {
   const { grades, seen, notSeen, over, under } = phrases;
+  const written = measuresWith(phrases.decimalSign);
   const units: Readonly<Record<SignKind, CauseMessages["units"][SignKind]>> = unitsIn(phrases);
   return {
     ...phrases,
     units,
-    measure: (size) => phrases.measures[size.measure](MEASURES[size.measure](size)),
+    measure: (size) => phrases.measures[size.measure](written[size.measure](size)),
     grade: (size, u) =>
       u > SIZE_KNOWN_WITHIN
         ? grades.unknown
@@ -76,7 +80,7 @@ export function causesIn(phrases: CausePhrases): CauseMessages {
       const { kind } = SIGNS[sign];
       if (kind === "look") return value >= 0.5 ? seen : notSeen;
       const [unit, factor] = units[kind][0];
-      return `${plainNumber(Number((value / factor).toPrecision(figures)))} ${unit}`;
+      return `${plainNumber(Number((value / factor).toPrecision(figures)), phrases.decimalSign)} ${unit}`;
     },
   };
 }

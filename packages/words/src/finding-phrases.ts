@@ -2,7 +2,10 @@ import type { Messages } from "./messages.ts";
 
 /** What one language says of findings; which of it is said is decided once, for all languages. Numbers come as text. */
 export interface FindingPhrases
-  extends Pick<Messages, "verdicts" | "quantity" | "source" | "unit" | "missingName" | "refusal"> {
+  extends Pick<
+    Messages,
+    "decimalSign" | "verdicts" | "quantity" | "source" | "unit" | "missingName" | "refusal"
+  > {
   /** Titles by the finding's id. */
   readonly titles: Readonly<Record<string, string>>;
   deliveredOf(quantity: string): string;

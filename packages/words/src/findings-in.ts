@@ -8,7 +8,7 @@ type Detail = Readonly<Record<string, string | number>>;
 /** A finding in the words of one language: what, verdict, why it cannot be told, and its limit with where that comes from. */
 export const findingsIn =
   (say: FindingPhrases): Messages["finding"] =>
-  (finding, sign = ".") => {
+  (finding, sign = say.decimalSign) => {
     const [id, ofWhat] = finding.id.split(":");
     return {
       title: titleOf(say, finding, id, ofWhat),

@@ -1,8 +1,10 @@
+import type { DecimalSign } from "./messages.ts";
 import { amountRange } from "./water-amounts.ts";
 import type { WaterBandPoint } from "./water-words.ts";
 
 /** What one language says of a water heated; which of it is said is decided once, for all languages. */
 export interface HeatedPhrases {
+  readonly decimalSign: DecimalSign;
   dissolves(temperatureC: number): string;
   doesNotScale(temperatureC: number): string;
   mayScale(temperatureC: number, range: string): string;
@@ -19,7 +21,7 @@ export function heatedWater(say: HeatedPhrases, point: WaterBandPoint): string {
   const { temperatureC, calciteIndex, scaleMgPerL } = point;
   const [low, middle, high] = scaleMgPerL;
   if (high < 1) return calciteIndex[1] < -0.1 ? say.dissolves(temperatureC) : say.doesNotScale(temperatureC);
-  const range = amountRange(low, high);
+  const range = amountRange(say.decimalSign, low, high);
   if (low < 1 && high > 40) return say.mayScale(temperatureC, range);
   const grade = HEAVIER_ABOVE.filter((step) => middle > step).length;
   return say.scales(say.grades[grade]!, temperatureC, range);

@@ -24,6 +24,8 @@ export interface FindingWords {
 /** Every sentence about a judgement and of its record, in one language. A further language is a further object of this type. */
 export interface Messages {
   readonly language: string;
+  /** The sign its numbers are shown with where nobody chose another. */
+  readonly decimalSign: DecimalSign;
   readonly record: RecordWords;
   readonly visit: VisitWords;
   readonly claim: ClaimWords;

@@ -9,7 +9,7 @@ import { DateField } from "./fields/date-field.tsx";
 import { SetField } from "./fields/set-field.tsx";
 import { TextField } from "./fields/text-field.tsx";
 import { TimeField } from "./fields/time-field.tsx";
-import { NumberEntry } from "./number-entry.tsx";
+import { NumberEntry, shownIn } from "./number-entry.tsx";
 import type { DraftStore } from "./use-draft.ts";
 
 interface SpecBase {
@@ -59,7 +59,7 @@ export function Form({ kind, id, specs }: FormProps) {
           spec={spec}
           value={live.field(id, spec.field)}
           decimalSign={decimalSign}
-          firstUnit={firstUnit(live, spec, settings?.pressureUnit)}
+          firstUnit={firstUnit(live, spec, live.field(id, spec.field), settings?.pressureUnit)}
           store={draftStore(live, id, spec.field)}
           keep={(value) => void live.write(kind, id, { [spec.field]: value })}
           keepUnit={(unit) => rememberUnit(live, spec.field, unit)}
@@ -87,11 +87,20 @@ const PREFERENCES = "preferences";
 const rememberUnit = (live: LiveBook, field: string, unit: string) =>
   void live.write("draft", PREFERENCES, { [`unit:${field}`]: unit }, { undoable: false });
 
-/** The unit last used for this entry, else the pressure unit of the settings, else the first on offer. */
-function firstUnit(live: LiveBook, spec: FieldSpec, pressureUnit: string | undefined): string {
+/** The unit last used for this entry, else the pressure unit of the settings, else the one its number is shortest in: most likely that of the plate. */
+function firstUnit(
+  live: LiveBook,
+  spec: FieldSpec,
+  value: unknown,
+  pressureUnit: string | undefined,
+): string {
   if (spec.kind !== "number") return "";
   const asked = [live.field(PREFERENCES, `unit:${spec.field}`), pressureUnit];
-  return String(asked.find((unit) => spec.units.includes(String(unit))) ?? spec.units[0] ?? spec.baseUnit);
+  const wanted = asked.find((unit) => spec.units.includes(String(unit)));
+  if (wanted !== undefined) return String(wanted);
+  const kept = typeof value === "number" ? value : undefined;
+  const digits = (unit: string) => shownIn(kept, spec.baseUnit, unit).length;
+  return [...spec.units].sort((a, b) => digits(a) - digits(b))[0] ?? spec.baseUnit;
 }
 
 interface EntryProps {

@@ -32,7 +32,7 @@ export function NumberEntry(props: NumberEntryProps) {
   const id = useId();
   const [unit, setUnit] = useState(props.firstUnit);
   const inSign = (text: string) => text.replace(".", decimalSign);
-  const draft = useDraft(value, (kept) => inSign(shown(kept, baseUnit, unit)), props.store);
+  const draft = useDraft(value, (kept) => inSign(shownIn(kept, baseUnit, unit)), props.store);
   const take = (inUnit: string) => {
     const taken = readAs(draft.raw, inUnit, spec);
     if (taken.kind === "refusal") return draft.refuse(taken.text);
@@ -44,7 +44,7 @@ export function NumberEntry(props: NumberEntryProps) {
     setUnit(next);
     onUnit(next);
     if (draft.touched) take(next);
-    else draft.show(inSign(shown(value, baseUnit, next)));
+    else draft.show(inSign(shownIn(value, baseUnit, next)));
   };
   useTryAgain(draft.touched, () => take(unit));
   const following = units[(units.indexOf(unit) + 1) % units.length] ?? unit;
@@ -65,7 +65,7 @@ export function NumberEntry(props: NumberEntryProps) {
         inputMode="decimal"
         autoComplete="off"
         value={draft.raw}
-        placeholder={inSign(shown(spec.otherwise, baseUnit, unit))}
+        placeholder={inSign(shownIn(spec.otherwise, baseUnit, unit))}
         aria-invalid={draft.problem !== ""}
         aria-describedby={`${id}-problem`}
         onChange={(event) => draft.type(event.target.value)}
@@ -90,11 +90,12 @@ function readAs(raw: string, unit: string, { baseUnit, range }: NumberEntryProps
   if (base.kind !== "known") return { kind: "refusal", text: sayWhyNot(base) };
   if (!range || (base.value >= range[0] && base.value <= range[1]))
     return { kind: "value", value: base.value };
-  const [low, high] = range.map((edge) => shown(edge, baseUnit, unit));
+  const [low, high] = range.map((edge) => shownIn(edge, baseUnit, unit));
   return { kind: "refusal", text: words.possible(`${low}`, `${high}`, unit) };
 }
 
-function shown(value: number | undefined, from: string, to: string): string {
+/** A kept number as it is shown in a unit; empty when there is none. */
+export function shownIn(value: number | undefined, from: string, to: string): string {
   if (value === undefined || value === null) return "";
   const outcome = inUnitOf(value, from, to);
   return outcome.kind === "known" ? String(Number(outcome.value.toPrecision(6))) : "";

@@ -37,8 +37,8 @@ export function Screen({ title, subtitle, aside, ticks, back, middle, next, chil
       <main>{children}</main>
       <nav className="thumb" aria-label={bookWords.thumb}>
         {back ? <ThumbKey press={back} picture={<Arrow />} /> : <span />}
-        {middle ? <ThumbKey press={middle} picture={middle.picture ?? <Lens />} /> : <span />}
-        {next ? <NextKey press={next} /> : <span />}
+        {middle ? <ThumbKey press={middle} picture={middle.picture ?? <Lens />} /> : null}
+        {next ? <NextKey press={next} wide={!middle} /> : null}
       </nav>
     </div>
   );
@@ -53,10 +53,17 @@ function ThumbKey({ press, picture }: { press: Press; picture: ReactNode }) {
   );
 }
 
-function NextKey({ press }: { press: Press }) {
+/** More than this takes two lines beside the camera on a small phone, and leaves none for the hint. */
+const ONE_LINE = 9;
+const ONE_WIDE_LINE = 15;
+
+/** The one next thing; without a camera beside it, it has its place too. */
+function NextKey({ press, wide }: { press: Press; wide: boolean }) {
+  const long = press.label.length > (wide ? ONE_WIDE_LINE : ONE_LINE);
+  const className = ["next", press.quiet && "quiet", wide && "wide"].filter(Boolean).join(" ");
   return (
-    <Pressable press={press} className={press.quiet ? "next quiet" : "next"}>
-      <strong className={press.label.length > 16 ? "long" : undefined}>{press.label}</strong>
+    <Pressable press={press} className={className}>
+      <strong className={long ? "long" : undefined}>{press.label}</strong>
       {press.hint ? <span>{press.hint}</span> : null}
     </Pressable>
   );

@@ -72,13 +72,14 @@ interface StepsProps {
 }
 
 const Steps = ({ legend, name, step, onStep }: StepsProps) => (
-  <fieldset className="answers">
-    <legend>{legend}</legend>
+  // biome-ignore lint/a11y/useSemanticElements: a legend cannot stand beside the keys of its fieldset
+  <div role="group" className="band stepper" aria-label={legend}>
+    <span aria-hidden="true">{legend}</span>
     <button type="button" aria-label={`−${step} ${name}`} onClick={() => onStep(-step)}>
       −{step}
     </button>
     <button type="button" aria-label={`+${step} ${name}`} onClick={() => onStep(step)}>
       +{step}
     </button>
-  </fieldset>
+  </div>
 );

@@ -13,6 +13,7 @@ import { officeWords } from "../words/office.ts";
 import { setupWords } from "../words/setup.ts";
 import { day } from "./day.ts";
 import { Gone } from "./gone.tsx";
+import { PickUnit } from "./pick-unit.tsx";
 import { undoOrBack } from "./setup-keys.ts";
 import { storedSpecs } from "./specs/unit-specs.ts";
 
@@ -156,7 +157,7 @@ function toNewPlace(
 ): readonly Edit[] {
   const point = live.newId();
   return [
-    { kind: "point", record: point, fields: { site, name: "Kitchen" } },
+    { kind: "point", record: point, fields: { site, name: officeWords.kitchen } },
     ...moveOf(live, unit, from, point, loan ? "lent" : "moved", loan ? more : {}),
   ];
 }
@@ -184,14 +185,7 @@ export function MovePartScreen({ id }: { id: string }) {
       back={{ label: words.back, to: `/part/${id}` }}
       next={{ label: words.parts, to: `/part/${id}` }}
     >
-      {[...book.unit.values()]
-        .filter((unit) => unit.id !== part.unit)
-        .map((unit) => (
-          <Band key={unit.id} press={{ onPress: () => move(unit.id) }}>
-            <span className="name">{unit.name}</span>
-            <p className="note">{placeName(book, unit.point ?? "")}</p>
-          </Band>
-        ))}
+      <PickUnit onPick={move} except={part.unit} />
     </Screen>
   );
 }

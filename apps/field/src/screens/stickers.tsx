@@ -1,5 +1,6 @@
 import { codeOfUnit, newStickerCode, stickerLink } from "@tapside/book";
-import { useState } from "react";
+import { signOf } from "@tapside/report/sign";
+import { useMemo, useState } from "react";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
 import { handOver } from "../store/hand-over.ts";
@@ -89,13 +90,35 @@ export function UnitStickerScreen({ id }: { id: string }) {
       back={{ label: words.back, to: `/unit/${id}` }}
       next={{ label: officeWords.printStickers, hint: sticker.code, onPress: () => void make() }}
     >
-      <Band>
-        <strong className="name">{sticker.code}</strong>
-        <p className="note">{sticker.link}</p>
-      </Band>
+      <div className="band as-printed">
+        <Sign {...sticker} />
+        <p>
+          <strong className="name">{sticker.code}</strong>
+          {sticker.lines.map((text) => (
+            <span key={text}>{text}</span>
+          ))}
+        </p>
+      </div>
+      <p className="band note">{sticker.link}</p>
       <p className="band" role="status">
         {said}
       </p>
     </Screen>
+  );
+}
+
+/** The sign as it is printed: dark on white whatever the theme, so that another phone reads it off this one. */
+function Sign({ link, code }: Sticker) {
+  const { modules, dark } = useMemo(() => signOf(link), [link]);
+  return (
+    <svg
+      viewBox={`0 0 ${modules} ${modules}`}
+      shapeRendering="crispEdges"
+      role="img"
+      aria-label={`QR ${code}`}
+    >
+      <path d={`M0 0h${modules}v${modules}h-${modules}z`} fill="#ffffff" />
+      <path d={dark.map(([x, y]) => `M${x} ${y}h1v1h-1z`).join("")} fill="#000000" />
+    </svg>
   );
 }

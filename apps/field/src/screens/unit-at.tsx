@@ -1,10 +1,11 @@
 import { type FeedRead, feedAmongNeighbours } from "@tapside/book";
-import type { PartRole, Reading, SlotId, UnitFile } from "@tapside/records";
+import type { PartRole, Phase, Reading, SlotId, UnitFile } from "@tapside/records";
 import { unitFile } from "@tapside/records";
 import { useMemo } from "react";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
 import { useBook } from "../store/use-book.ts";
+import { Numeral } from "../visit/numeral.tsx";
 import { bookWords as words } from "../words/book.ts";
 import { messages } from "../words/messages.ts";
 import { officeWords } from "../words/office.ts";
@@ -54,6 +55,9 @@ const PLACES: Readonly<Record<string, Place>> = {
   },
 };
 
+/** Behind the membrane the line is thin and pale. */
+const PRODUCT = ["tank", "postFilter", "outlet"];
+
 /** One place along the water: what was read there at every visit, what is fitted there, what is asked of it. */
 export function UnitAtScreen({ id, band }: { id: string; band: string }) {
   const { snapshot } = useBook();
@@ -84,9 +88,7 @@ export function UnitAtScreen({ id, band }: { id: string; band: string }) {
       ))}
       {band === "outlet" ? <LimitsHere file={file} /> : null}
       {band === "tap" ? <Neighbours id={id} /> : null}
-      {place.slots.map((slot) => (
-        <ReadHere key={slot} file={file} slot={slot} />
-      ))}
+      <ReadHere file={file} slots={place.slots} product={PRODUCT.includes(band)} />
     </Screen>
   );
 }
@@ -135,32 +137,74 @@ function LimitsHere({ file }: { file: UnitFile }) {
   ));
 }
 
-function ReadHere({ file, slot }: { file: UnitFile; slot: SlotId }) {
-  const read = [...file.visits].reverse().flatMap((visit) =>
+interface Read {
+  readonly key: string;
+  readonly at: string | undefined;
+  readonly phase: Phase;
+  readonly reading: Reading;
+}
+
+/** Every reading of a slot that has its number, the newest first. */
+const readOf = (file: UnitFile, slot: SlotId): readonly Read[] =>
+  [...file.visits].reverse().flatMap((visit) =>
     (["asLeft", "asFound"] as const).flatMap((phase) => {
       const reading = visit.readings[phase][slot];
-      return reading ? [{ key: visit.id + phase, at: visit.startedAt, phase, reading }] : [];
+      return reading && reading.value !== null
+        ? [{ key: visit.id + phase, at: visit.startedAt, phase, reading }]
+        : [];
     }),
   );
+
+/** What is read here stands beside the water: the newest number drawn, those before it as lines; what never was is named once. */
+function ReadHere({ file, slots, product }: { file: UnitFile; slots: readonly SlotId[]; product: boolean }) {
+  const read = slots.map((slot) => [slot, readOf(file, slot)] as const);
+  const never = read.filter(([, list]) => list.length === 0).map(([slot]) => messages.slots[slot]);
   return (
     <>
-      <Band tint>
-        <strong>{messages.slots[slot]}</strong>
-      </Band>
-      {read.length === 0 ? <p className="band note">{words.noReadingsHere}</p> : null}
-      {read.map(({ key, at, phase, reading }) => (
-        <Band key={key}>
-          <span className="row">
-            <span className="name">{asRead(reading)}</span>
-            <span className="note">
-              {day(at)}, {messages.phases[phase].toLowerCase()}
-            </span>
-          </span>
+      <div className={product ? "beside-water product" : "beside-water"}>
+        {read.map(([slot, list]) =>
+          list.length > 0 ? <SlotRead key={slot} slot={slot} list={list} /> : null,
+        )}
+      </div>
+      {never.length > 0 ? (
+        <Band tint>
+          <p>{words.noReadingsHere}</p>
+          <p className="note">{never.join(", ")}</p>
         </Band>
-      ))}
+      ) : null}
     </>
   );
 }
 
-const asRead = ({ raw, unit, scale, volumeL }: Reading): string =>
-  [raw, unit, scale, volumeL !== undefined && `/ ${volumeL * 1000} mL`].filter(Boolean).join(" ");
+function SlotRead({ slot, list }: { slot: SlotId; list: readonly Read[] }) {
+  const [newest, ...before] = list;
+  if (!newest) return null;
+  const { raw, notDetected } = newest.reading;
+  const number = `${notDetected ? "<" : ""}${raw}`;
+  return (
+    <Band water>
+      <p>{messages.slots[slot]}</p>
+      <div className="with-u">
+        <Numeral text={number} height={46} name={`${number} ${unitOf(newest.reading)}`} />
+        <span>{unitOf(newest.reading)}</span>
+      </div>
+      <p className="note">{when(newest)}</p>
+      {before.map((one) => (
+        <p key={one.key} className="row">
+          <span>
+            {one.reading.notDetected ? "<" : ""}
+            {one.reading.raw} {unitOf(one.reading)}
+          </span>
+          <span className="note">{when(one)}</span>
+        </p>
+      ))}
+    </Band>
+  );
+}
+
+/** The day; what was read before the work needs no word more. */
+const when = ({ at, phase }: Read) =>
+  [day(at), phase === "asLeft" && messages.phases.asLeft.toLowerCase()].filter(Boolean).join(", ");
+
+const unitOf = ({ unit, scale, volumeL }: Reading): string =>
+  [unit, scale, volumeL !== undefined && `/ ${volumeL * 1000} mL`].filter(Boolean).join(" ");

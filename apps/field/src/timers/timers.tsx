@@ -84,7 +84,7 @@ function TimerBand({ one, open, now }: { one: RunningTimer; open: OpenVisit; now
           text={text}
           height={58}
           hollow={!state.ready}
-          {...(state.ready && { ink: "var(--ground)" })}
+          onInk={state.ready}
           name={`${name} ${state.ready ? words.over(text) : text}`}
         />
       </p>

@@ -12,6 +12,7 @@ import {
 import { useMemo, useState } from "react";
 import { Link } from "wouter";
 import { type Press, Screen } from "../look/screen.tsx";
+import { Gone } from "../screens/gone.tsx";
 import { useBook } from "../store/use-book.ts";
 import { decimalSignOf } from "../words/decimal-sign.ts";
 import { messages } from "../words/messages.ts";
@@ -91,7 +92,7 @@ export function ExpectedOfUnit({ id }: { id: string }) {
     if (!file) return undefined;
     return assess({ ...file, visits: [...file.visits, visit] }, visit.id, contextNow(book));
   }, [file, visit, book]);
-  if (!file || !judged) return <p className="band">{words.noSuchVisit}</p>;
+  if (!file || !judged) return <Gone />;
   const sign = decimalSignOf(book.settings.get("settings"));
   const onKey = (key: Key) => {
     if (!typing) return;

@@ -22,7 +22,7 @@ export function Judgement({ open }: { open: OpenVisit }) {
   const { to, hint, steps, next } = useGoOn(open, "judgement");
   const [all, setAll] = useState(false);
   const { findings, questions } = open.assessment;
-  const phase = open.visit.readings.asLeft.permeateTds ? "asLeft" : "asFound";
+  const phase = open.visit.readings.asLeft.permeateTds?.value != null ? "asLeft" : "asFound";
   const ofPhase = findings.filter((finding) => finding.phase === phase);
   const loud = ofPhase.filter((finding) => !isQuiet(finding));
   const quiet = ofPhase.filter(isQuiet);

@@ -1,6 +1,7 @@
 import { unitFile, type VisitKind } from "@tapside/records";
 import { useLocation } from "wouter";
 import { Screen } from "../look/screen.tsx";
+import { Gone } from "../screens/gone.tsx";
 import { useBook } from "../store/use-book.ts";
 import { messages } from "../words/messages.ts";
 import { kindWords as words } from "./kind-words.ts";
@@ -13,7 +14,7 @@ export function KindScreen({ id }: { id: string }) {
   const { live, snapshot } = useBook();
   const [, navigate] = useLocation();
   const file = unitFile(snapshot.book, id);
-  if (!file) return <p className="band">{visitWords.noSuchVisit}</p>;
+  if (!file) return <Gone />;
   const start = (kind: VisitKind) => navigate(`/visit/${startVisit(live, id, kind)}/${firstPathOf(kind)}`);
   const proposed = proposedKind(file);
   return (

@@ -12,17 +12,21 @@ interface NumeralProps {
   readonly name?: string;
   /** Lies across light and dark, blended by difference: white shows as the opposite of what is below, black as what is below. */
   readonly across?: boolean;
+  /** Stands on a block of ink. */
+  readonly onInk?: boolean;
 }
 
+const OTHER = { light: "dark", dark: "light" } as const;
+
 /** A drawn number with its unit beside it. Solid = somebody read it; hollow = we expect it. */
-export function Numeral({ text, height, hollow, unit, name, across }: NumeralProps) {
+export function Numeral({ text, height, hollow, unit, name, across, onInk }: NumeralProps) {
   const theme = useTheme();
   const label = name ?? [text, unit].filter(Boolean).join(" ");
   const svg = numeralSvg({
     text,
     heightPx: height,
     style: hollow ? "hollow" : "solid",
-    theme,
+    theme: onInk ? OTHER[theme] : theme,
     label,
     ...(across && { ink: "#ffffff", ground: "#000000" }),
   });

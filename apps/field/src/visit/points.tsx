@@ -4,6 +4,7 @@ import { useState } from "react";
 import { Band } from "../look/band.tsx";
 import { type Press, Screen } from "../look/screen.tsx";
 import { day } from "../screens/day.ts";
+import { Gone } from "../screens/gone.tsx";
 import type { LiveBook } from "../store/open-book.ts";
 import { useBook } from "../store/use-book.ts";
 import { messages } from "../words/messages.ts";
@@ -39,7 +40,7 @@ export function PointsOfVisit({ open }: { open: OpenVisit }) {
 export function PointsOfUnit({ id }: { id: string }) {
   const { live, snapshot } = useBook();
   const file = unitFile(snapshot.book, id);
-  if (!file) return <p className="band">{words.noSuchVisit}</p>;
+  if (!file) return <Gone />;
   const back: Press = live.canUndo
     ? { label: words.undo, onPress: () => void live.undo() }
     : { label: words.back, to: `/unit/${id}` };

@@ -1,6 +1,7 @@
 import { SLOTS } from "@tapside/records";
 import { lazy, Suspense } from "react";
 import { Route, Switch, useParams } from "wouter";
+import { Gone } from "../screens/gone.tsx";
 import { TimerStrip } from "../timers/timer-strip.tsx";
 import { Timers } from "../timers/timers.tsx";
 import { Acceptance } from "./acceptance.tsx";
@@ -112,6 +113,7 @@ export function VisitRoutes() {
           />
         )}
       </Route>
+      <Route component={Gone} />
     </Switch>
   );
 }
@@ -123,7 +125,7 @@ function Step({
 }) {
   const params = useParams();
   const open = useVisit(params.id ?? "");
-  if (!open) return <p className="band">{visitWords.noSuchVisit}</p>;
+  if (!open) return <Gone />;
   return (
     <>
       <TimerStrip open={open} />

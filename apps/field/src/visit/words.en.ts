@@ -178,7 +178,6 @@ export const visitEn = {
   filesShared: "The PDF is on this phone.",
   pdfFailed:
     "The PDF could not be made on this phone. The record itself is kept; export it and make the PDF with the command line.",
-  noSuchVisit: "This visit is not in the book on this phone.",
   technician: "Technician",
   needTechnician: "Write your own name once; it is kept for the next visits.",
   drawn: (litres: string) => `feed shut, ${litres} drawn, wait`,

@@ -177,7 +177,6 @@ export const visitEs: Packs["visit"]["visit"] = {
   filesShared: "El PDF está en este teléfono.",
   pdfFailed:
     "No se pudo hacer el PDF en este teléfono. El registro mismo se conserva; expórtelo y haga el PDF con la línea de comandos.",
-  noSuchVisit: "Esta visita no está en el libro de este teléfono.",
   technician: "Técnico",
   needTechnician: "Escriba su nombre una vez; queda para las próximas visitas.",
   drawn: (litres) => `entrada cerrada, ${litres} extraídos, espere`,

@@ -89,16 +89,12 @@ function Constituents({ constituents }: { constituents: readonly JudgedConstitue
     return (
       <Band key={id}>
         <span className="row">
-          <span>
-            {messages.water.name(id)}
-            <span className="note block">
-              {measured ? messages.water.measured : messages.water.completed}
-            </span>
-          </span>
-          <span className="with-u">
-            <Numeral hollow={!measured} height={40} text={text} name={`${text} ${unit}`} />
-            <span>{unit}</span>
-          </span>
+          <span>{messages.water.name(id)}</span>
+          <span className="note">{measured ? messages.water.measured : messages.water.completed}</span>
+        </span>
+        <span className="with-u constituent">
+          <Numeral hollow={!measured} height={40} text={text} name={`${text} ${unit}`} />
+          <span>{unit}</span>
         </span>
       </Band>
     );

@@ -76,6 +76,7 @@ export const officeEn = {
   swapWith: "Swap it for",
   lendHint: "On loan until",
   loan: "It is a loan",
+  kitchen: "Kitchen",
   toStore: "Take it to the store",
   freePlaces: "Places without a unit",
   noFreePlace: "Every place has a unit.",

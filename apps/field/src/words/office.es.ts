@@ -76,6 +76,7 @@ export const officeEs: Packs["first"]["office"] = {
   swapWith: "Cambiarlo por",
   lendHint: "En préstamo hasta",
   loan: "Es un préstamo",
+  kitchen: "Cocina",
   toStore: "Llevarlo al depósito",
   freePlaces: "Lugares sin equipo",
   noFreePlace: "Todos los lugares tienen equipo.",

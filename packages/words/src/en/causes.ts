@@ -60,6 +60,7 @@ const tools: CauseMessages["tools"] = {
 
 /** The words of finding a cause, apart from the rest so that they come only with the search. */
 export const causesEn: CauseMessages = causesIn({
+  decimalSign: ".",
   causes: causeNames,
   tests,
   ports,

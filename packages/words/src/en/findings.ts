@@ -4,6 +4,7 @@ import { refusal } from "./refusals.ts";
 
 /** A finding in words. */
 export const finding = findingsIn({
+  decimalSign: ".",
   verdicts,
   quantity,
   source,

@@ -29,6 +29,7 @@ import { water } from "./water.ts";
 
 export const en: Messages = {
   language: "en",
+  decimalSign: ".",
   record,
   visit,
   claim,

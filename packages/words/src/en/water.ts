@@ -36,6 +36,7 @@ const NAMES: Readonly<Record<string, string>> = {
   tds: "Dissolved solids",
 };
 const HEATED: HeatedPhrases = {
+  decimalSign: ".",
   dissolves: (temperatureC) => `Does not scale at ${temperatureC} °C: it dissolves lime.`,
   doesNotScale: (temperatureC) => `Does not scale at ${temperatureC} °C.`,
   mayScale: (temperatureC, range) => `May scale at ${temperatureC} °C: ${range} mg per litre heated.`,
@@ -67,7 +68,7 @@ const INDICES: Readonly<Record<string, string>> = {
 
 const nameOf = (id: string) => NAMES[id] ?? id;
 
-const BOUNDS = { atLeast: "at least", upTo: "up to" };
+const BOUNDS = { atLeast: "at least", upTo: "up to", decimalSign: "." } as const;
 
 export const water: WaterWords = {
   title: "Water here",
@@ -83,7 +84,7 @@ export const water: WaterWords = {
   unknown: "Read dissolved solids or hardness, or add an analysis: then the water can be told.",
   name: nameOf,
   unit: waterUnit,
-  range: readOrRange,
+  range: readOrRange("."),
   heated: (point) => heatedWater(HEATED, point),
   mostTelling: (reading) => `A test of ${nameOf(reading).toLowerCase().replace("ph", "pH")} would tell most.`,
   index: (id) => INDICES[id] ?? id,

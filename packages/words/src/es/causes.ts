@@ -2,6 +2,7 @@ import type { CauseMessages } from "../cause-messages.ts";
 import { causesIn } from "../causes-in.ts";
 import { causeNames } from "./cause-names.ts";
 import { ports, setUps, signs, tests } from "./cause-tests.ts";
+import { DECIMAL_SIGN } from "./number.ts";
 
 const parts: CauseMessages["parts"] = {
   element: "elemento",
@@ -60,6 +61,7 @@ const tools: CauseMessages["tools"] = {
 
 /** The words of finding a cause in Spanish, apart from the rest so that they come only with the search. */
 export const causesEs: CauseMessages = causesIn({
+  decimalSign: DECIMAL_SIGN,
   causes: causeNames,
   tests,
   ports,

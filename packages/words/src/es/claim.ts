@@ -1,4 +1,5 @@
 import type { ClaimWords } from "../claim-words.ts";
+import { number } from "./number.ts";
 
 export const claim: ClaimWords = {
   title: "Expediente de reclamo",
@@ -19,7 +20,7 @@ export const claim: ClaimWords = {
   nameplate: (plate) => `placa: ${plate}`,
   notWritten: "no escrito",
   permeate: (litresPerHour) => `permeado ${litresPerHour} L/h`,
-  rejection: (percent) => `rechazo de sales ${percent} %`,
+  rejection: (percent) => `rechazo de sales ${number(percent)} %`,
   atPressure: (kPa) => `a ${kPa} kPa`,
   twoElements: "dos elementos, la placa es de uno",
   tank: (litres, two, vented) =>
@@ -29,9 +30,9 @@ export const claim: ClaimWords = {
     `${place}, ${site}: desde ${from || "el inicio"}${until ? ` hasta ${until}` : ""} (${WHY[why] ?? why})`,
   owner: (name, since) => `dueño ${name} desde ${since}`,
   notDetectedAt: (value) => `no detectado, escalón ${value}`,
-  inVolume: (litres) => `para ${litres} L`,
-  atLeast: (value) => `al menos ${value}`,
-  atMost: (value) => `como máximo ${value}`,
+  inVolume: (litres) => `para ${number(litres)} L`,
+  atLeast: (value) => `al menos ${number(value)}`,
+  atMost: (value) => `como máximo ${number(value)}`,
   scale: (scale) => `escala ${scale}`,
   done: (tasks) => `hecho: ${tasks}`,
   foundBypassed: (day) => `hallado en desvío ${day}`,

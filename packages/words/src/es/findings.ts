@@ -1,9 +1,11 @@
 import { findingsIn } from "../findings-in.ts";
 import { fitting, listed, missing, missingName, quantity, source, unit, verdicts } from "./names.ts";
+import { DECIMAL_SIGN } from "./number.ts";
 import { refusal } from "./refusals.ts";
 
 /** A finding in words. */
 export const finding = findingsIn({
+  decimalSign: DECIMAL_SIGN,
   verdicts,
   quantity,
   source,

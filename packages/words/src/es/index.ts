@@ -19,6 +19,7 @@ import {
   verdicts,
   visitKinds,
 } from "./names.ts";
+import { DECIMAL_SIGN } from "./number.ts";
 import { inspection, openPoint, settledPoint } from "./points.ts";
 import { question } from "./questions.ts";
 import { record } from "./record.ts";
@@ -29,6 +30,7 @@ import { water } from "./water.ts";
 
 export const es: Messages = {
   language: "es",
+  decimalSign: DECIMAL_SIGN,
   record,
   visit,
   claim,

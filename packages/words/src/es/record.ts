@@ -1,7 +1,8 @@
 import type { Assumption } from "@tapside/assessment";
-import { plainNumber } from "../plain-number.ts";
+import { inSign } from "../in-sign.ts";
 import type { RecordWords } from "../record-words.ts";
 import { lowerFirst } from "./names.ts";
+import { DECIMAL_SIGN, number } from "./number.ts";
 import { visit } from "./visit.ts";
 
 const joined = (parts: readonly string[], by = ", ") => parts.filter(Boolean).join(by);
@@ -55,7 +56,7 @@ const VALVES = {
 } as const;
 
 const assumption = ({ id, value, unit }: Assumption): string =>
-  `${ASSUMED[id] ?? id} ${unit === "%" ? "± " : ""}${plainNumber(value)} ${unit}`.trimEnd();
+  `${ASSUMED[id] ?? id} ${unit === "%" ? "± " : ""}${number(value)} ${unit}`.trimEnd();
 
 /** The printed record in Spanish. */
 export const record: RecordWords = {
@@ -170,7 +171,7 @@ export const record: RecordWords = {
   roOptional: ({ name, role, decision }) =>
     `Ósmosis opcional con esta agua: se preguntó a ${name}, ${role}; ${OPTIONAL[decision]}`,
   filling: (state, hours) =>
-    `Llenándose, corte ${state === "reported" ? "por informar desde la cocina" : "no visto"}${hours ? `; se esperan unas ${hours.toFixed(1)} h` : ""}`,
+    `Llenándose, corte ${state === "reported" ? "por informar desde la cocina" : "no visto"}${hours ? `; se esperan unas ${inSign(hours.toFixed(1), DECIMAL_SIGN)} h` : ""}`,
   left: (task, reason) => joined([`${task}: se dejó`, reason]),
   notDone: (task, why) => `${task}: no hecho (${why})`,
   earlier: (point, owner, due) =>
@@ -186,7 +187,7 @@ export const record: RecordWords = {
   temperatureForm: (form) =>
     `El caudal de membrana y el paso de sal se corrigen a condiciones de referencia en la forma de ASTM D4516 con la forma de temperatura ${form}, frente a este elemento cuando era nuevo.`,
   scales: (scales) => `Los sólidos disueltos son los que muestra el medidor en la escala ${scales}.`,
-  cup: (litres) => `para ${litres} L`,
+  cup: (litres) => `para ${number(litres)} L`,
   scale: (scale) => `escala ${scale}`,
   nothingSeen: (step) => `no se vio nada, escalón ${step}`,
   instrument: (name, unit, scale, checked, afterVisit) =>

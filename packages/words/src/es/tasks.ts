@@ -3,6 +3,7 @@ import type { Messages } from "../messages.ts";
 import { plainNumber } from "../plain-number.ts";
 import { finding } from "./findings.ts";
 import { lowerFirst, roles } from "./names.ts";
+import { DECIMAL_SIGN } from "./number.ts";
 
 const TITLES: Readonly<Record<string, string>> = {
   setAirCharge: "Ajustar el aire",
@@ -22,7 +23,7 @@ export const taskTitle: Messages["taskTitle"] = (id) => {
   return `Cambiar ${lowerFirst(roles[role as PartRole] ?? role)}`;
 };
 
-export const taskWhy: Messages["taskWhy"] = (task, sign = ".") => {
+export const taskWhy: Messages["taskWhy"] = (task, sign = DECIMAL_SIGN) => {
   const { detail = {} } = task;
   if (task.why === "dueByDate")
     return detail.byDate ? `vence por fecha: ${detail.byDate}` : "vence por fecha";

@@ -1,12 +1,12 @@
-import { plainNumber } from "../plain-number.ts";
 import type { VisitWords } from "../visit-words.ts";
 import { lowerFirst } from "./names.ts";
+import { number } from "./number.ts";
 import { steps } from "./steps.ts";
 
 const listed = (items: readonly string[]) => items.map(lowerFirst).join("; ");
 
 /** Two significant digits: an upper bound from a guessed demand has no more. */
-const rough = (value: number): string => plainNumber(Number(value.toPrecision(2)));
+const rough = (value: number): string => number(Number(value.toPrecision(2)));
 
 const mass = (grams: number): string => (grams >= 1000 ? `${rough(grams / 1000)} kg` : `${rough(grams)} g`);
 
@@ -104,11 +104,11 @@ export const visit: VisitWords = {
   notSo: (title, items) => `${title}, no se cumple: ${listed(items)}`,
   inWords: (note) => `“${note}”`,
   drips: ({ minutes, pressure, unit, seen }) =>
-    `${seen === "none" ? "No se vio goteo" : "Se vio goteo"} durante ${plainNumber(minutes)} min${pressure === undefined ? "" : ` a ${plainNumber(pressure)} ${unit ?? ""}`}`.trim(),
+    `${seen === "none" ? "No se vio goteo" : "Se vio goteo"} durante ${number(minutes)} min${pressure === undefined ? "" : ` a ${number(pressure)} ${unit ?? ""}`}`.trim(),
   acceptance: ({ name, role, decision, note }) =>
     `${{ accepted: "Aceptado", withReserve: "Aceptado con reserva", refused: "No aceptado" }[decision]} por ${[name, role].filter(Boolean).join(", ")}${note ? `: ${note}` : ""}`,
   dose: (target, litres, strength, ml) =>
-    `${plainNumber(target)} mg/L × ${plainNumber(Number(litres.toPrecision(3)))} L ÷ ${plainNumber(strength)} g/L = ${plainNumber(Number(ml.toPrecision(3)))} mL`,
+    `${number(target)} mg/L × ${number(Number(litres.toPrecision(3)))} L ÷ ${number(strength)} g/L = ${number(Number(ml.toPrecision(3)))} mL`,
   step: (title, { value, unit, notDetected, minutes, text, from }) => {
     const { targetMgPerL, litres, strengthGPerL } = from ?? {};
     const sum =
@@ -116,8 +116,8 @@ export const visit: VisitWords = {
         ? visit.dose(targetMgPerL, litres, strengthGPerL, value)
         : value !== undefined &&
           (notDetected
-            ? `no se vio nada, escalón ${plainNumber(value)} ${unit ?? ""}`.trim()
-            : `${plainNumber(value)} ${unit ?? ""}`.trim());
+            ? `no se vio nada, escalón ${number(value)} ${unit ?? ""}`.trim()
+            : `${number(value)} ${unit ?? ""}`.trim());
     return [title, sum, minutes !== undefined && `${minutes} min`, text].filter(Boolean).join(", ");
   },
   advice: ({ detail, owner, due, agreed, byPhone, refusedBy, refusedRole, refusedWords }) => {

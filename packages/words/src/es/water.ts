@@ -2,6 +2,7 @@ import { type HeatedPhrases, heatedWater } from "../heated-water.ts";
 import { boundsText, conductivityText, readOrRange, waterUnit } from "../water-amounts.ts";
 import type { WaterWords } from "../water-words.ts";
 import { lowerFirst, source } from "./names.ts";
+import { DECIMAL_SIGN } from "./number.ts";
 
 const NAMES: Readonly<Record<string, string>> = {
   Ca: "Calcio",
@@ -37,6 +38,7 @@ const NAMES: Readonly<Record<string, string>> = {
   tds: "Sólidos disueltos",
 };
 const HEATED: HeatedPhrases = {
+  decimalSign: DECIMAL_SIGN,
   dissolves: (temperatureC) => `No forma sarro a ${temperatureC} °C: disuelve la cal.`,
   doesNotScale: (temperatureC) => `No forma sarro a ${temperatureC} °C.`,
   mayScale: (temperatureC, range) =>
@@ -75,7 +77,7 @@ const INDICES: Readonly<Record<string, string>> = {
 
 const nameOf = (id: string) => NAMES[id] ?? id;
 
-const BOUNDS = { atLeast: "al menos", upTo: "hasta" };
+const BOUNDS = { atLeast: "al menos", upTo: "hasta", decimalSign: DECIMAL_SIGN } as const;
 
 export const water: WaterWords = {
   title: "El agua aquí",
@@ -85,13 +87,13 @@ export const water: WaterWords = {
   dissolves: "disuelve la cal",
   curve: "Saturación de cal según la temperatura",
   modelSpread:
-    "Las bases de datos difieren en 0.1 de saturación. Un hervidor que pierde CO₂ deposita hasta 1.7 veces más.",
+    "Las bases de datos difieren en 0,1 de saturación. Un hervidor que pierde CO₂ deposita hasta 1,7 veces más.",
   suits: "¿Conviene a los aparatos?",
   guidance: "Solo orientación: mandan la etiqueta y el manual del aparato.",
   unknown: "Lea sólidos disueltos o dureza, o agregue un análisis: entonces se puede describir el agua.",
   name: nameOf,
   unit: waterUnit,
-  range: readOrRange,
+  range: readOrRange(DECIMAL_SIGN),
   heated: (point) => heatedWater(HEATED, point),
   mostTelling: (reading) => `Lo que más diría es una prueba de ${lowerFirst(nameOf(reading))}.`,
   index: (id) => INDICES[id] ?? id,

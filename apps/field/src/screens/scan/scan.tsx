@@ -8,6 +8,7 @@ import { useBook } from "../../store/use-book.ts";
 import { bookWords as words } from "../../words/book.ts";
 import { officeWords } from "../../words/office.ts";
 import { sayWhyNot } from "../../words/say-why-not.ts";
+import { PickUnit } from "../pick-unit.tsx";
 import { useUnitLines } from "../use-unit-lines.ts";
 import { pixelsOf, readSign } from "./read-sign.ts";
 import { useCamera } from "./use-camera.ts";
@@ -131,12 +132,7 @@ export function StickerScreen({ code }: { code: string }) {
       {read.kind === "known" && !unit ? (
         <>
           <Band tint>{officeWords.stickOn}</Band>
-          {lines.map((line) => (
-            <Band key={line.id} press={{ onPress: () => stick(line.id) }}>
-              <span className="name">{line.title}</span>
-              <p className="note">{line.row.file.point.name}</p>
-            </Band>
-          ))}
+          <PickUnit onPick={stick} />
         </>
       ) : null}
     </Screen>
