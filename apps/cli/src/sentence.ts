@@ -1,11 +1,13 @@
 import type { Outcome } from "@tapside/quantities";
+import type { Messages } from "@tapside/words";
 import { en } from "@tapside/words/en";
+import { bookWordsIn } from "./words/book-words.ts";
 
 /** Why there is no answer, in the words of the phone. */
-export function sentence(outcome: Exclude<Outcome<never>, { kind: "known" }>): string {
+export function sentence(outcome: Exclude<Outcome<never>, { kind: "known" }>, words: Messages = en): string {
   return outcome.kind === "refused"
-    ? en.refusal(outcome)
-    : `Cannot tell: ${outcome.missing.join(", ")} ${outcome.missing.length > 1 ? "are" : "is"} missing.`;
+    ? words.refusal(outcome)
+    : bookWordsIn(words.language).missing(outcome.missing.join(", "), outcome.missing.length);
 }
 
 /** A column nothing reads, and the one it was probably meant for. */

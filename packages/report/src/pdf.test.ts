@@ -4,7 +4,7 @@ import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
 import { describe, expect, it } from "vitest";
 import type { RecordContent } from "./block.ts";
 import { recordPdf } from "./pdf.ts";
-import { DEMO_UNITS, demoRecord, FONTS, withLastVisit } from "./test-support/demo-record.ts";
+import { DEMO_UNITS, demoClaim, demoRecord, FONTS, withLastVisit } from "./test-support/demo-record.ts";
 
 interface Node {
   readonly role?: string;
@@ -124,6 +124,11 @@ describe("the record of an owner who reads Spanish", () => {
     expect(read.text).toMatch(/página 1 de \d/);
     expect(read.text).not.toMatch(/ (?:the|was|with|limit|not|of) /);
   });
+  it.each(DEMO_UNITS)("of unit %i has no number with a point, on the page or read aloud", async (n) => {
+    const { text, alts } = await readBack(demoRecord(n, undefined, es));
+    expect(text).toMatch(/\d,\d/);
+    expect([text, ...alts].join(" ").match(/.{12}\d\.\d.{8}/g)).toBeNull();
+  });
   it("is read with its own letters in the bundled face", async () => {
     const letters = "áéíóúñü¿¡ÁÉÍÓÚÑÜ";
     const read = await readBack({ ...spanish, subtitle: letters });
@@ -149,4 +154,35 @@ it.each([
 
 it("says nothing of signs where the font has them all", async () => {
   expect((await readBack(demoRecord(1))).text).not.toContain("Written otherwise");
+});
+
+describe.each([
+  ["en", "Claim file, ", "History", /Written otherwise here: Lódz/],
+  ["es", "Expediente de reclamo, ", "Historial", /Escrito aquí de otro modo: Lódz/],
+] as const)("the claim file in %s", (language, title, history, otherwise) => {
+  const words = messagesIn(language);
+  const claim = demoClaim(1, (file) => ({ ...file, site: { ...file.site, name: "Łódź" } }), words);
+  it("is in the language asked for, tagged, and says every line of its data", async () => {
+    const read = await readBack(claim);
+    expect(read.language).toBe(language);
+    expect(read.title.startsWith(title)).toBe(true);
+    expect(read.marked).toBe(true);
+    expect(count(read.roles, "H1")).toBe(1);
+    expect(count(read.roles, "H2")).toBe(Object.keys(words.claim.titles).length);
+    expect(count(read.roles, "LI")).toBeGreaterThan(10);
+    expect(read.text).toContain(history);
+    const pageText = read.text.replace(/\s/g, "");
+    for (const block of claim.blocks)
+      for (const line of block.kind === "list" ? block.items : [])
+        expect(pageText).toContain(line.replace("Łódź", "Lódz").replace(/\s/g, ""));
+    expect(read.text).toContain(words.claim.notListed);
+  });
+  it("names what its letters lack", async () => {
+    expect((await readBack(claim)).text).toMatch(otherwise);
+  });
+  it("writes its numbers in one sign", async () => {
+    const { text } = await readBack(claim);
+    expect(text).toMatch(language === "es" ? /cloro[^;]* 0,9 mg\/L/i : /chlorine[^;]* 0\.9 mg\/L/i);
+    expect(text.match(language === "es" ? /\d\.\d/g : /\d,\d/g)).toBeNull();
+  });
 });

@@ -155,7 +155,7 @@ const DRAW: {
     doc.y += 4 * times;
     paragraph(doc, body, title, "H2");
     if (valves) drawValves(doc, body, valves);
-    else for (const item of items) listItem(doc, body, item, 10 * times);
+    else listOf(doc, body, items, 10 * times);
   },
   figure(doc, body, { svg, alt, heightPt }) {
     room(doc, heightPt + 10);
@@ -205,11 +205,20 @@ function drawBlock<K extends Block["kind"]>(
   );
 }
 
-function listItem(doc: Doc, body: Structure, item: string, size: number) {
-  doc.font("regular").fontSize(size).fillColor(ink);
-  roomForText(doc, item);
-  paragraph(doc, body, item);
-  doc.y += 2;
+/** Tagged as a list, so that a reader is told how many items there are. */
+function listOf(doc: Doc, body: Structure, items: readonly string[], size: number) {
+  const list = doc.struct("L" as "P", {});
+  body.add(list);
+  for (const item of items) {
+    doc.font("regular").fontSize(size).fillColor(ink);
+    roomForText(doc, item);
+    const entry = doc.struct("LI" as "P", {});
+    list.add(entry);
+    tagged(doc, entry, "LBody", () => doc.text(item, TEXT, doc.y, { width: RIGHT - TEXT, lineGap: 1 }));
+    entry.end();
+    doc.y += 2;
+  }
+  list.end();
 }
 
 function drawValves(

@@ -10,10 +10,11 @@ import {
   vanStock,
 } from "@tapside/book";
 import { countsInBook, partsForStops } from "@tapside/diagnosis";
+import type { Messages } from "@tapside/words";
 import { causesInLanguage } from "@tapside/words/causes";
-import { en } from "@tapside/words/en";
 import { type CliIo, type CommandVerb, options } from "../command-verb.ts";
 import { wordsAsked } from "../language-option.ts";
+import { bookWordsIn } from "../words/book-words.ts";
 import { bookIn } from "./book-file.ts";
 
 const EXAMPLE = "examples/larkmoor.tapside.json";
@@ -21,23 +22,26 @@ const EXAMPLE = "examples/larkmoor.tapside.json";
 /** What is due in the book an argument list names, by the day it names or today. */
 function dueIn(args: readonly string[], io: CliIo) {
   const { plain, named } = options(args, ["-o", "--on", "--month", "--chain", "--language"]);
+  const words = wordsAsked(named["--language"], undefined, io);
+  if (!words) return undefined;
   const day = named["--on"] ?? new Date().toISOString().slice(0, 10);
   if (!/^\d{4}-\d{2}-\d{2}$/.test(day) || Number.isNaN(Date.parse(day))) {
-    io.complain(`"${day}" is no day written as 2026-11-25.`);
+    io.complain(bookWordsIn(words.language).noDay(day));
     return undefined;
   }
-  const book = bookIn(plain[0], io);
-  return book && { book, day, named, rows: dueList(book, day) };
+  const book = bookIn(plain[0], io, words);
+  return book && { book, day, named, words, rows: dueList(book, day) };
 }
 
 export const dueVerb: CommandVerb = {
   summary: "what is due in an exported file, by date or litres, and the parts to carry",
-  usage: "due FILE [--on 2026-11-25] [--json]",
+  usage: "due FILE [--on 2026-11-25] [--language en|es] [--json]",
   examples: [{ args: ["due", EXAMPLE, "--on", "2026-11-25"], prints: "due by" }],
   run(args, io) {
     const due = dueIn(args, io);
     if (!due) return 2;
-    const { rows, day, named } = due;
+    const { rows, day, named, words } = due;
+    const says = bookWordsIn(words.language);
     const wanted = rows.filter((row) => row.overdue);
     const carry = carryInVan(carryList(wanted, day), vanStock(due.book));
     if (named["--json"]) {
@@ -54,28 +58,33 @@ export const dueVerb: CommandVerb = {
     for (const row of rows) {
       const [first] = row.reasons;
       const title = [row.file.site.name, row.file.unit.name].filter(Boolean).join(", ");
-      io.print(`${(first?.on ?? "–").padEnd(11)}${title}: ${first ? en.dueReason(first) : "nothing due"}`);
+      io.print(
+        `${(first?.on ?? "–").padEnd(11)}${title}: ${first ? words.dueReason(first) : says.nothingDue}`,
+      );
     }
     for (const { count, role, inVan, short } of carry)
       io.print(
-        `carry ${count} × ${roleName(role)}${inVan === undefined ? "" : `; in the van ${inVan}${short ? `, short ${short}` : ""}`}`,
+        [says.carry(count, roleName(role, words)), inVan !== undefined && says.inVan(inVan, short ?? 0)]
+          .filter(Boolean)
+          .join("; "),
       );
     return 0;
   },
 };
 
-const roleName = (role: string): string => (en.roles as Readonly<Record<string, string>>)[role] ?? role;
+const roleName = (role: string, { roles }: Messages): string =>
+  (roles as Readonly<Record<string, string>>)[role] ?? role;
 
 export const calendarVerb: CommandVerb = {
   summary: "what is due in an exported file as an iCalendar file (RFC 5545)",
-  usage: "calendar FILE [-o OUT.ics] [--on 2026-11-25]",
+  usage: "calendar FILE [-o OUT.ics] [--on 2026-11-25] [--language en|es]",
   examples: [{ args: ["calendar", EXAMPLE, "--on", "2026-11-25"], prints: "BEGIN:VEVENT" }],
   run(args, io) {
     const due = dueIn(args, io);
     if (!due) return 2;
     const text = calendarFile(due.rows, `${due.day}T00:00:00Z`, {
       title: ({ file }) => [file.site.name, file.unit.name].filter(Boolean).join(", "),
-      reason: en.dueReason,
+      reason: due.words.dueReason,
     });
     if (due.named["-o"]) io.writeText(due.named["-o"], text);
     else io.print(text.trimEnd());
@@ -87,15 +96,16 @@ export const calendarVerb: CommandVerb = {
 export const monthVerb: CommandVerb = {
   summary:
     "a month over all sites, or those of a chain: visits, findings, parts, what is due, open, bypassed",
-  usage: "month FILE [--month 2026-11] [--chain NAME] [-o OUT.csv] [--on 2026-11-25]",
+  usage: "month FILE [--month 2026-11] [--chain NAME] [-o OUT.csv] [--on 2026-11-25] [--language en|es]",
   examples: [{ args: ["month", EXAMPLE, "--month", "2026-03", "--on", "2026-04-01"], prints: "visits" }],
   run(args, io) {
     const due = dueIn(args, io);
     if (!due) return 2;
-    const { named, day, rows, book } = due;
+    const { named, day, rows, book, words } = due;
+    const says = bookWordsIn(words.language);
     const month = named["--month"] ?? day.slice(0, 7);
     if (!/^\d{4}-(0[1-9]|1[0-2])$/.test(month)) {
-      io.complain(`"${month}" is no month written as 2026-11.`);
+      io.complain(says.noMonth(month));
       return 2;
     }
     const steps = monthlySummary({
@@ -111,26 +121,36 @@ export const monthVerb: CommandVerb = {
     if (named["-o"]) io.writeText(named["-o"], monthlyCsv(summary));
     const count = (all: readonly Counted[], name: (id: string) => string) =>
       all.map((one) => `${one.count} × ${name(one.id)}`).join(", ") || "–";
-    const kinds: Readonly<Record<string, string>> = en.visitKinds;
+    const kinds: Readonly<Record<string, string>> = words.visitKinds;
     const title = (id: string) =>
-      en.finding({ id, phase: "asFound", verdict: "outside", consequence: 0 }).title;
-    io.print(`${month}: ${summary.sites} sites, ${summary.visits.length} visits`);
-    io.print(`visits     ${count(summary.byKind, (id) => kinds[id] ?? id)}`);
-    io.print(`outside    ${count(summary.findings, title)}`);
-    io.print(`parts      ${count(summary.partsUsed, roleName)}`);
-    io.print(`due        ${summary.overdue.length} overdue, ${summary.dueSoon.length} within 31 days`);
-    io.print(`open       ${summary.openPoints.length} points, ${summary.bypassed.length} bypassed`);
+      words.finding({ id, phase: "asFound", verdict: "outside", consequence: 0 }).title;
+    const line = (of: keyof typeof says.month, text: string) =>
+      io.print(`${says.month[of].padEnd(11)}${text}`);
+    io.print(says.monthOf(month, summary.sites, summary.visits.length));
+    line(
+      "visits",
+      count(summary.byKind, (id) => kinds[id] ?? id),
+    );
+    line("outside", count(summary.findings, title));
+    line(
+      "parts",
+      count(summary.partsUsed, (id) => roleName(id, words)),
+    );
+    line("due", says.dueCount(summary.overdue.length, summary.dueSoon.length));
+    line("open", says.openCount(summary.openPoints.length, summary.bypassed.length));
     return 0;
   },
 };
 
 export const vanVerb: CommandVerb = {
   summary: "what is in the van, used since the last count, ordered, and short of what is due",
-  usage: "van FILE [--on 2026-11-25] [--json]",
+  usage: "van FILE [--on 2026-11-25] [--language en|es] [--json]",
   examples: [{ args: ["van", EXAMPLE, "--on", "2026-11-25"], prints: "due within" }],
   run(args, io) {
     const due = dueIn(args, io);
     if (!due) return 2;
+    const { words } = due;
+    const says = bookWordsIn(words.language);
     const stock = vanStock(due.book);
     const carry = carryInVan(carryList(due.rows, due.day), stock);
     if (due.named["--json"]) {
@@ -138,15 +158,10 @@ export const vanVerb: CommandVerb = {
       return 0;
     }
     for (const { role, inVan, used, ordered, countAgain } of stock)
-      io.print(
-        `${roleName(role)}: ${inVan} in the van, ${used} used, ${ordered} ordered${countAgain ? "; count again" : ""}`,
-      );
+      io.print(says.vanLine(roleName(role, words), inVan, used, ordered, countAgain));
     for (const { role, count, short, toOrder } of carry)
-      io.print(
-        `due within 31 days: ${count} × ${roleName(role)}${short === undefined ? ", not counted" : `, short ${short}, to order ${toOrder}`}`,
-      );
-    if (stock.length === 0)
-      io.complain("Nothing in this van was ever counted: nothing can be said to be short.");
+      io.print(says.dueSoon(count, roleName(role, words), short, toOrder));
+    if (stock.length === 0) io.complain(says.vanNotCounted);
     return 0;
   },
 };

@@ -9,19 +9,22 @@ import {
   type UnitFile,
   unitFile,
 } from "@tapside/records";
+import type { Messages } from "@tapside/words";
+import { en } from "@tapside/words/en";
 import { type CliIo, options } from "../command-verb.ts";
 import { wordsAsked } from "../language-option.ts";
 import { sentence } from "../sentence.ts";
+import { bookWordsIn } from "../words/book-words.ts";
 
 /** The book in an exported file, or undefined after a sentence that says why not. */
-export function bookIn(path: string | undefined, io: CliIo): Book | undefined {
+export function bookIn(path: string | undefined, io: CliIo, words: Messages = en): Book | undefined {
   if (!path) {
-    io.complain("Name an exported file.");
+    io.complain(bookWordsIn(words.language).nameAFile);
     return undefined;
   }
   const content = importFile(io.readText(path));
   if (content.kind === "known") return bookOf(fold(EMPTY_STATE, content.value.changes));
-  io.complain(`${path}: ${sentence(content)}`);
+  io.complain(`${path}: ${sentence(content, words)}`);
   return undefined;
 }
 

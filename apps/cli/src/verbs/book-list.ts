@@ -14,9 +14,11 @@ import {
   SCHEMA,
   sha256Hex,
 } from "@tapside/records";
-import { en } from "@tapside/words/en";
+import type { Messages } from "@tapside/words";
 import { type CliIo, type CommandVerb, options } from "../command-verb.ts";
+import { wordsAsked } from "../language-option.ts";
 import { sentence } from "../sentence.ts";
+import { bookWordsIn } from "../words/book-words.ts";
 import { bookIn } from "./book-file.ts";
 
 const DEVICE = "00000000-0000-8000-8000-746170736964";
@@ -33,30 +35,33 @@ interface Before {
   readonly photos: readonly Photo[];
 }
 
-function before(path: string | undefined, io: CliIo): Before | undefined {
+function before(path: string | undefined, io: CliIo, words: Messages): Before | undefined {
   if (!path) return { changes: [], photos: [] };
   const content = importFile(io.readText(path));
   if (content.kind === "known") return content.value;
-  io.complain(`${path}: ${sentence(content)}`);
+  io.complain(`${path}: ${sentence(content, words)}`);
   return undefined;
 }
 
 export const importVerb: CommandVerb = {
   summary: "a CSV list of sites and units as a file the phone imports; refused rows are listed",
-  usage: "import LIST.csv [-o OUT.tapside.json] [--into BOOK.tapside.json] [--json]",
+  usage: "import LIST.csv [-o OUT.tapside.json] [--into BOOK.tapside.json] [--language en|es] [--json]",
   examples: [{ args: ["import", "examples/sites.csv"], prints: "4 new units" }],
   run(args, io) {
-    const { plain, named } = options(args, ["-o", "--into"]);
+    const { plain, named } = options(args, ["-o", "--into", "--language"]);
+    const words = wordsAsked(named["--language"], undefined, io);
+    if (!words) return 2;
+    const says = bookWordsIn(words.language);
     if (!plain[0]) {
-      io.complain("Name a list: tapside import LIST.csv -o OUT.tapside.json");
+      io.complain(says.nameAList);
       return 2;
     }
     const preview = readList(decodeText(io.readBytes(plain[0])));
     if (preview.kind !== "known") {
-      io.complain(`${plain[0]}: ${sentence(preview)}`);
+      io.complain(`${plain[0]}: ${sentence(preview, words)}`);
       return 2;
     }
-    const old = before(named["--into"], io);
+    const old = before(named["--into"], io, words);
     if (!old) return 2;
     const { edits, ...count } = listEdits(bookOf(fold(EMPTY_STATE, old.changes)), preview.value, idOf);
     const changes = changesOf(edits, old.changes);
@@ -64,10 +69,9 @@ export const importVerb: CommandVerb = {
       io.writeText(named["-o"], exportFile({ changes: [...old.changes, ...changes], photos: old.photos }));
     const { refused, unknownColumns } = preview.value;
     if (named["--json"]) io.print(JSON.stringify({ ...count, refused, unknownColumns }));
-    else
-      io.print(`${count.newSites} new sites, ${count.newUnits} new units, ${count.knownUnits} already there`);
-    for (const name of unknownColumns) io.complain(`column ${name} is not taken in`);
-    for (const row of refused) io.complain(`line ${row.line} refused: ${en.refusal(row)}`);
+    else io.print(says.counted(count.newSites, count.newUnits, count.knownUnits));
+    for (const name of unknownColumns) io.complain(says.columnNotTaken(name));
+    for (const row of refused) io.complain(says.lineRefused(row.line, words.refusal(row)));
     return refused.length > 0 ? 1 : 0;
   },
 };

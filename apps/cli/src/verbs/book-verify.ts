@@ -1,6 +1,9 @@
 import { canonicalJson, verifyRecord } from "@tapside/records";
 import { type JudgedAgain, judgeAgain, type RecordContent } from "@tapside/report";
+import type { Messages } from "@tapside/words";
 import { type CliIo, type CommandVerb, options } from "../command-verb.ts";
+import { wordsAsked } from "../language-option.ts";
+import { type BookWords, bookWordsIn } from "../words/book-words.ts";
 import { bookIn } from "./book-file.ts";
 
 interface Marked {
@@ -24,15 +27,16 @@ interface Checked {
 export const verifyVerb: CommandVerb = {
   summary: "re-checks the mark of a service record and judges it again, or every one in an exported file",
   usage:
-    "verify FILE [--json]\n  FILE: an exported book, or what report --json printed\n  exit code 1: a mark is broken, or the same rules judge the kept inputs otherwise",
+    "verify FILE [--language en|es] [--json]\n  FILE: an exported book, or what report --json printed\n  exit code 1: a mark is broken, or the same rules judge the kept inputs otherwise",
   examples: [{ args: ["verify", "examples/one-visit.tapside.json"], prints: "0 records" }],
   run(args, io) {
-    const { plain, named } = options(args, []);
-    const records = marked(plain[0], io);
+    const { plain, named } = options(args, ["--language"]);
+    const words = wordsAsked(named["--language"], undefined, io);
+    const records = words && marked(plain[0], io, words);
     if (!records) return 2;
     const results = records.map(checked);
     if (named["--json"]) io.print(JSON.stringify(results));
-    else print(results, io);
+    else print(results, io, bookWordsIn(words.language));
     return results.some((one) => !one.sound || contradicts(one)) ? 1 : 0;
   },
 };
@@ -49,33 +53,33 @@ function checked({ visit, revision, mark, json }: Marked): Checked {
 const contradicts = ({ again }: Checked): boolean =>
   again !== undefined && again.differs.length > 0 && again.rulesThen === again.rulesNow;
 
-function print(results: readonly Checked[], io: CliIo) {
+function print(results: readonly Checked[], io: CliIo, says: BookWords) {
   for (const one of results)
     io.print(
-      `${one.sound ? "sound " : "BROKEN"} ${one.mark?.slice(0, 12)} visit ${one.visit}, revision ${one.revision}${one.sound ? `; ${judgedAgain(one)}` : ""}`,
+      says.record(
+        one.sound,
+        one.mark?.slice(0, 12) ?? "",
+        one.visit ?? "",
+        String(one.revision ?? ""),
+        judgedAgain(one, says),
+      ),
     );
   const broken = results.filter((one) => !one.sound).length;
-  const otherwise = results.filter(contradicts).length;
-  io.print(
-    `${results.length} records, ${broken} broken${otherwise > 0 ? `, ${otherwise} JUDGED OTHERWISE` : ""}`,
-  );
+  io.print(says.records(results.length, broken, results.filter(contradicts).length));
 }
 
-function judgedAgain({ again }: Checked): string {
-  if (!again) return "cannot be judged again: it keeps no inputs";
+function judgedAgain({ again }: Checked, says: BookWords): string {
+  if (!again) return says.noInputs;
   const { differs, rulesThen, rulesNow } = again;
-  if (differs.length === 0) return "judged again: the same";
-  const rules =
-    rulesThen === rulesNow
-      ? "by the same rules OTHERWISE"
-      : `by rules ${rulesNow}, it was by ${rulesThen === undefined ? "older rules without a number" : `rules ${rulesThen}`}, otherwise`;
-  return `judged again ${rules}: ${differs.join(", ")}`;
+  return differs.length === 0
+    ? says.judgedTheSame
+    : says.judgedOtherwise(rulesNow, rulesThen, differs.join(", "));
 }
 
-function marked(path: string | undefined, io: CliIo): readonly Marked[] | undefined {
+function marked(path: string | undefined, io: CliIo, words: Messages): readonly Marked[] | undefined {
   const single = path === undefined ? undefined : singleRecord(io.readText(path));
   if (single) return [single];
-  const book = bookIn(path, io);
+  const book = bookIn(path, io, words);
   return book && [...book.serviceRecord.values()];
 }
 

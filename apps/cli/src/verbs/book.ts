@@ -25,7 +25,7 @@ const assessVerb: CommandVerb = {
     const { words } = found;
     for (const finding of found.assessment.findings) {
       const text = words.finding(finding);
-      const figure = finding.figure && formatFigure(finding.figure);
+      const figure = finding.figure && formatFigure(finding.figure, words.decimalSign);
       const number = figure
         ? ` ${figure.text}${figure.uText ? ` ± ${figure.uText}` : ""} ${words.unit(finding.figure?.unit ?? "")}`
         : "";

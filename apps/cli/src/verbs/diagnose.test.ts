@@ -77,6 +77,16 @@ it.each([
   },
 );
 
+it("speaks Spanish when asked, its numbers with a comma", async () => {
+  const { text } = await runVerb(["examples/one-visit.tapside.json", "--language", "es"]);
+  expect(text).toMatch(/lo más probable/);
+  expect(text).toMatch(/\n(Próxima prueba|Próximo paso): /);
+  expect(text).toMatch(/\d,\d/);
+  expect(text).not.toMatch(/\d\.\d/);
+  expect(text).not.toMatch(/\b(?:the|most likely|next|against|measure)\b/i);
+  expect((await runVerb(["examples/one-visit.tapside.json", "--language", "xx"])).code).toBe(2);
+});
+
 it("scores are headed simulated and come again from their seed", async () => {
   const args = ["--simulate", "3", "--seed", "7", "--altered"];
   const [one, again] = [await runVerb(args), await runVerb(args)];

@@ -16,7 +16,9 @@ import {
 } from "@tapside/diagnosis";
 import { type Kept, type KeptVisit, type Unit, unitFile } from "@tapside/records";
 import { type CliIo, type CommandVerb, options } from "../command-verb.ts";
+import { wordsAsked } from "../language-option.ts";
 import { sentence } from "../sentence.ts";
+import { bookWordsIn } from "../words/book-words.ts";
 import { bookIn } from "./book-file.ts";
 import { printSimulated } from "./diagnose-simulate.ts";
 import { printDiagnosis } from "./diagnose-text.ts";
@@ -67,24 +69,27 @@ function countsIn(text: string) {
 }
 
 async function diagnoseFile(path: string | undefined, named: Readonly<Record<string, string>>, io: CliIo) {
-  const book = bookIn(path, io);
+  const words = wordsAsked(named["--language"], undefined, io);
+  if (!words) return 2;
+  const says = bookWordsIn(words.language);
+  const book = bookIn(path, io, words);
   if (!book) return 2;
   const visit = visitToDiagnose([...book.visit.values()], named["--visit"]);
   const file = visit?.unit ? unitFile(book, visit.unit) : undefined;
   if (!visit || !file) {
-    io.complain("There is no such visit with its unit in this file.");
+    io.complain(says.noSuchVisit);
     return 2;
   }
   const found = visitCase({ file, visit });
   if (found.kind !== "known") {
-    io.complain(sentence(found));
+    io.complain(sentence(found, words));
     return 1;
   }
   const counts = named["--counts"]
     ? countsIn(io.readText(named["--counts"]))
     : countsInBook(book.causeCounts);
   if (named["--counts"] && !counts) {
-    io.complain("The file of counts has no version and counts in it.");
+    io.complain(says.noCounts);
     return 2;
   }
   const diagnosis = await diagnosisOf(found.value, hourOf({ file, visit }), assumedWith(counts));
@@ -102,7 +107,7 @@ async function diagnoseFile(path: string | undefined, named: Readonly<Record<str
         rounded,
       ),
     );
-  else printDiagnosis(unit.name ?? unit.id, diagnosis, io);
+  else printDiagnosis(unit.name ?? unit.id, diagnosis, words, io);
   return 0;
 }
 
@@ -110,10 +115,10 @@ async function diagnoseFile(path: string | undefined, named: Readonly<Record<str
 export const diagnoseVerb: CommandVerb = {
   summary: "what is most likely wrong at a visit, and the next test",
   usage:
-    "diagnose FILE [--visit ID] [--counts FILE] [--json]\n       diagnose --simulate N --seed S [--altered]",
+    "diagnose FILE [--visit ID] [--counts FILE] [--language en|es] [--json]\n       diagnose --simulate N --seed S [--altered]",
   examples: [{ args: ["diagnose", "examples/one-visit.tapside.json"], prints: "Next" }],
   run(args, io) {
-    const { plain, named } = options(args, ["--visit", "--simulate", "--seed", "--counts"]);
+    const { plain, named } = options(args, ["--visit", "--simulate", "--seed", "--counts", "--language"]);
     return named["--simulate"] ? printSimulated(named, io) : diagnoseFile(plain[0], named, io);
   },
 };

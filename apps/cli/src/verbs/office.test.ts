@@ -91,3 +91,33 @@ test("the kitchen gets its card before any visit, its page after one, in the lan
   expect(await runCli(["kitchen", "page", ...demo], io)).toBe(0);
   expect(new TextDecoder("latin1").decode(bytesOf(files.get("p.pdf")!))).toContain("/Lang (es)");
 });
+
+test("what is due, its calendar, an import and a check of marks speak Spanish when asked", async () => {
+  const { io, files, printed, complaints } = machine();
+  const said = async (...args: string[]) => {
+    printed.length = 0;
+    complaints.length = 0;
+    await runCli([...args, "--language", "es"], io);
+    return [...printed, ...complaints].join("\n");
+  };
+  const book = "examples/larkmoor.tapside.json";
+  const english = /\b(?:due|since|carry|cartridge|sites|refused|line|sound|records|again|visit)\b/i;
+  const due = await said("due", book, "--on", "2026-11-25");
+  expect(due).toMatch(/elemento de membrana, vence/i);
+  expect(due).toMatch(/llevar \d+ × cartucho de carbón/i);
+  expect(due).not.toMatch(english);
+  const reasons = (await said("calendar", book, "--on", "2026-11-25"))
+    .split("\n")
+    .filter((line) => line.startsWith("DESCRIPTION"));
+  expect(reasons.length).toBeGreaterThan(10);
+  expect(reasons.join("\n")).toMatch(/vence/);
+  expect(reasons.join("\n")).not.toMatch(english);
+  files.set("bad.csv", "site,tank_L,colour\nElm,53,red\nOak,lots,red");
+  const list = await said("import", "bad.csv");
+  expect(list).toMatch(/1 sitios nuevos, 1 equipos nuevos, 0 ya estaban/);
+  expect(list).toMatch(/la columna colour no se toma/);
+  expect(list).toMatch(/línea 3 rechazada: tank_L: .*no es un número/);
+  expect(await said("verify", book)).toMatch(/íntegro .* visita .*juzgado de nuevo: igual/);
+  expect(await said("verify", "bad.csv")).not.toMatch(/\bThe\b|\bnot\b/);
+  expect(await runCli(["due", book, "--language", "xx"], io)).toBe(2);
+});

@@ -5,6 +5,7 @@ import type { Messages } from "@tapside/words";
 import { en } from "@tapside/words/en";
 import type { RecordContent } from "../block.ts";
 import { buildRecord } from "../build-record.ts";
+import { buildClaim } from "../claim.ts";
 
 const here = (path: string) => new URL(path, import.meta.url);
 const content = importFile(readFileSync(here("../../../../examples/larkmoor.tapside.json"), "utf8"));
@@ -39,6 +40,10 @@ export function demoRecord(
     settings: {},
   });
 }
+
+/** The claim file of a unit as it stood on a day. */
+export const demoClaim = (n: number, edit: (file: UnitFile) => UnitFile, words: Messages): RecordContent =>
+  buildClaim({ book, file: edit(demoUnit(n)), words, issuedAt: "2026-11-25T00:00:00Z" });
 
 /** The same file with its last visit changed. */
 export const withLastVisit = (

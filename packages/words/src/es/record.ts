@@ -185,7 +185,7 @@ export const record: RecordWords = {
     `${role}: ${date ? `antes del ${date}` : "fecha de colocación desconocida"}${litres}`,
   moreLitres: (low, high) => `, o tras ${low === high ? low : `${low} a ${high}`} m³ más`,
   temperatureForm: (form) =>
-    `El caudal de membrana y el paso de sal se corrigen a condiciones de referencia en la forma de ASTM D4516 con la forma de temperatura ${form}, frente a este elemento cuando era nuevo.`,
+    `El caudal de membrana y el paso de sal se corrigen a condiciones de referencia en la forma de ASTM D4516 con la forma de temperatura ${form.replace(/(?<=\d)\.(?=\d)/g, DECIMAL_SIGN)}, frente a este elemento cuando era nuevo.`,
   scales: (scales) => `Los sólidos disueltos son los que muestra el medidor en la escala ${scales}.`,
   cup: (litres) => `para ${number(litres)} L`,
   scale: (scale) => `escala ${scale}`,

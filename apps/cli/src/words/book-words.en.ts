@@ -1,0 +1,52 @@
+import type { BookWords } from "./book-words.ts";
+
+export const bookWordsEn: BookWords = {
+  nothingDue: "nothing due",
+  carry: (count, part) => `carry ${count} × ${part}`,
+  inVan: (count, short) => `in the van ${count}${short > 0 ? `, short ${short}` : ""}`,
+  noMonth: (typed) => `"${typed}" is no month written as 2026-11.`,
+  monthOf: (month, sites, visits) => `${month}: ${sites} sites, ${visits} visits`,
+  month: { visits: "visits", outside: "outside", parts: "parts", due: "due", open: "open" },
+  dueCount: (overdue, soon) => `${overdue} overdue, ${soon} within 31 days`,
+  openCount: (points, bypassed) => `${points} points, ${bypassed} bypassed`,
+  vanLine: (part, inVan, used, ordered, countAgain) =>
+    `${part}: ${inVan} in the van, ${used} used, ${ordered} ordered${countAgain ? "; count again" : ""}`,
+  dueSoon: (count, part, short, toOrder) =>
+    `due within 31 days: ${count} × ${part}${short === undefined ? ", not counted" : `, short ${short}, to order ${toOrder}`}`,
+  vanNotCounted: "Nothing in this van was ever counted: nothing can be said to be short.",
+  noDay: (typed) => `"${typed}" is no day written as 2026-11-25.`,
+  nameAFile: "Name an exported file.",
+  nameAList: "Name a list: tapside import LIST.csv -o OUT.tapside.json",
+  counted: (newSites, newUnits, known) =>
+    `${newSites} new sites, ${newUnits} new units, ${known} already there`,
+  columnNotTaken: (name) => `column ${name} is not taken in`,
+  lineRefused: (line, why) => `line ${line} refused: ${why}`,
+  record: (sound, mark, visit, revision, again) =>
+    `${sound ? "sound " : "BROKEN"} ${mark} visit ${visit}, revision ${revision}${sound ? `; ${again}` : ""}`,
+  records: (count, broken, otherwise) =>
+    `${count} records, ${broken} broken${otherwise > 0 ? `, ${otherwise} JUDGED OTHERWISE` : ""}`,
+  noInputs: "cannot be judged again: it keeps no inputs",
+  judgedTheSame: "judged again: the same",
+  judgedOtherwise: (rulesNow, rulesThen, differs) =>
+    rulesThen === rulesNow
+      ? `judged again by the same rules OTHERWISE: ${differs}`
+      : `judged again by rules ${rulesNow}, it was by ${rulesThen === undefined ? "older rules without a number" : `rules ${rulesThen}`}, otherwise: ${differs}`,
+  missing: (names, count) => `Cannot tell: ${names} ${count > 1 ? "are" : "is"} missing.`,
+  noSuchVisit: "There is no such visit with its unit in this file.",
+  noCounts: "The file of counts has no version and counts in it.",
+  mostLikely: (unit) => `${unit}: most likely (from the model, not from field counts)`,
+  speaksFor: "for",
+  speaksAgainst: "against",
+  howLarge: (sizes) => `how large: ${sizes}`,
+  unexplained: "Nothing I know explains these readings: read them again.",
+  nextTest: (test, minutes) => `Next test: ${test}, ${minutes}`,
+  nextRepair: (cause, sure) =>
+    `Next: put right: ${cause}${sure ? "" : " (the quickest way to know)"}, then measure again`,
+  nextNothing: "Next: nothing. No cause I know is at work",
+  notSeparable: (causes) => `Next: no reading here separates ${causes}`,
+  near: (value, odds, cause) => `near ${value} (${odds}): ${cause}`,
+  repair: (cause, parts, minutes, first) =>
+    `${cause}: ${parts}, ${minutes}${first ? `; first put right or rule out: ${first}` : ""}`,
+  noPart: "no part",
+  measureAgain: (tests) => `measure again: ${tests}`,
+};

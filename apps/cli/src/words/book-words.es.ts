@@ -1,0 +1,52 @@
+import type { BookWords } from "./book-words.ts";
+
+export const bookWordsEs: BookWords = {
+  nothingDue: "nada vence",
+  carry: (count, part) => `llevar ${count} × ${part}`,
+  inVan: (count, short) => `en la camioneta ${count}${short > 0 ? `, faltan ${short}` : ""}`,
+  noMonth: (typed) => `"${typed}" no es un mes escrito como 2026-11.`,
+  monthOf: (month, sites, visits) => `${month}: ${sites} sitios, ${visits} visitas`,
+  month: { visits: "visitas", outside: "fuera", parts: "piezas", due: "vence", open: "pendiente" },
+  dueCount: (overdue, soon) => `${overdue} vencidos, ${soon} en 31 días`,
+  openCount: (points, bypassed) => `${points} puntos, ${bypassed} en desvío`,
+  vanLine: (part, inVan, used, ordered, countAgain) =>
+    `${part}: ${inVan} en la camioneta, ${used} usadas, ${ordered} pedidas${countAgain ? "; contar de nuevo" : ""}`,
+  dueSoon: (count, part, short, toOrder) =>
+    `vence en 31 días: ${count} × ${part}${short === undefined ? ", sin contar" : `, faltan ${short}, por pedir ${toOrder}`}`,
+  vanNotCounted: "En esta camioneta nunca se contó nada: no se puede decir qué falta.",
+  noDay: (typed) => `"${typed}" no es un día escrito como 2026-11-25.`,
+  nameAFile: "Indique un archivo exportado.",
+  nameAList: "Indique una lista: tapside import LIST.csv -o OUT.tapside.json",
+  counted: (newSites, newUnits, known) =>
+    `${newSites} sitios nuevos, ${newUnits} equipos nuevos, ${known} ya estaban`,
+  columnNotTaken: (name) => `la columna ${name} no se toma`,
+  lineRefused: (line, why) => `línea ${line} rechazada: ${why}`,
+  record: (sound, mark, visit, revision, again) =>
+    `${sound ? "íntegro" : "ALTERADO"} ${mark} visita ${visit}, revisión ${revision}${sound ? `; ${again}` : ""}`,
+  records: (count, broken, otherwise) =>
+    `${count} registros, ${broken} alterados${otherwise > 0 ? `, ${otherwise} JUZGADOS DE OTRO MODO` : ""}`,
+  noInputs: "no se puede juzgar de nuevo: no guarda los datos de entrada",
+  judgedTheSame: "juzgado de nuevo: igual",
+  judgedOtherwise: (rulesNow, rulesThen, differs) =>
+    rulesThen === rulesNow
+      ? `juzgado de nuevo con las mismas reglas, DE OTRO MODO: ${differs}`
+      : `juzgado de nuevo con las reglas ${rulesNow}, antes con ${rulesThen === undefined ? "reglas anteriores sin número" : `las reglas ${rulesThen}`}, de otro modo: ${differs}`,
+  missing: (names, count) => `No se puede decir: ${count > 1 ? "faltan" : "falta"} ${names}.`,
+  noSuchVisit: "Esa visita con su equipo no está en este archivo.",
+  noCounts: "El archivo de casos no tiene versión ni casos.",
+  mostLikely: (unit) => `${unit}: lo más probable (según el modelo, no según casos del campo)`,
+  speaksFor: "a favor",
+  speaksAgainst: "en contra",
+  howLarge: (sizes) => `qué tan grande: ${sizes}`,
+  unexplained: "Nada de lo conocido explica estas lecturas: léalas de nuevo.",
+  nextTest: (test, minutes) => `Próxima prueba: ${test}, ${minutes}`,
+  nextRepair: (cause, sure) =>
+    `Próximo paso: corregir: ${cause}${sure ? "" : " (la manera más rápida de saberlo)"}, luego medir de nuevo`,
+  nextNothing: "Próximo paso: ninguno. No actúa ninguna causa conocida",
+  notSeparable: (causes) => `Próximo paso: aquí ninguna lectura distingue entre ${causes}`,
+  near: (value, odds, cause) => `cerca de ${value} (${odds}): ${cause}`,
+  repair: (cause, parts, minutes, first) =>
+    `${cause}: ${parts}, ${minutes}${first ? `; antes corregir o descartar: ${first}` : ""}`,
+  noPart: "ninguna pieza",
+  measureAgain: (tests) => `medir de nuevo: ${tests}`,
+};

@@ -1,0 +1,49 @@
+import { type Language, languageOf } from "@tapside/words";
+import { bookWordsEn } from "./book-words.en.ts";
+import { bookWordsEs } from "./book-words.es.ts";
+
+/** What the verbs of a book say themselves; sentences about a judgement come from the words of the phone. */
+export interface BookWords {
+  readonly nothingDue: string;
+  carry(count: number, part: string): string;
+  inVan(count: number, short: number): string;
+  noMonth(typed: string): string;
+  monthOf(month: string, sites: number, visits: number): string;
+  readonly month: Readonly<Record<"visits" | "outside" | "parts" | "due" | "open", string>>;
+  dueCount(overdue: number, soon: number): string;
+  openCount(points: number, bypassed: number): string;
+  vanLine(part: string, inVan: number, used: number, ordered: number, countAgain: boolean): string;
+  dueSoon(count: number, part: string, short: number | undefined, toOrder: number | undefined): string;
+  readonly vanNotCounted: string;
+  noDay(typed: string): string;
+  readonly nameAFile: string;
+  readonly nameAList: string;
+  counted(newSites: number, newUnits: number, known: number): string;
+  columnNotTaken(name: string): string;
+  lineRefused(line: number, why: string): string;
+  record(sound: boolean, mark: string, visit: string, revision: string, again: string): string;
+  records(count: number, broken: number, otherwise: number): string;
+  readonly noInputs: string;
+  readonly judgedTheSame: string;
+  judgedOtherwise(rulesNow: number, rulesThen: number | undefined, differs: string): string;
+  missing(names: string, count: number): string;
+  readonly noSuchVisit: string;
+  readonly noCounts: string;
+  mostLikely(unit: string): string;
+  readonly speaksFor: string;
+  readonly speaksAgainst: string;
+  howLarge(sizes: string): string;
+  readonly unexplained: string;
+  nextTest(test: string, minutes: string): string;
+  nextRepair(cause: string, sure: boolean): string;
+  readonly nextNothing: string;
+  notSeparable(causes: string): string;
+  near(value: string, odds: string, cause: string): string;
+  repair(cause: string, parts: string, minutes: string, first: string): string;
+  readonly noPart: string;
+  measureAgain(tests: string): string;
+}
+
+const WORDS: Readonly<Record<Language, BookWords>> = { en: bookWordsEn, es: bookWordsEs };
+
+export const bookWordsIn = (language: string | undefined): BookWords => WORDS[languageOf(language) ?? "en"];
