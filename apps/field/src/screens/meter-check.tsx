@@ -1,11 +1,13 @@
 import { checkOfDay, METER_STANDARDS, offBy } from "@tapside/book";
 import { parseReading } from "@tapside/quantities";
 import type { Instrument, Kept } from "@tapside/records";
+import { inSign } from "@tapside/words";
 import { useId, useState } from "react";
 import { Band } from "../look/band.tsx";
 import { todayIso } from "../look/fields/date-field.tsx";
 import { useBook } from "../store/use-book.ts";
 import { bookWords as words } from "../words/book.ts";
+import { messages } from "../words/messages.ts";
 import { sayWhyNot } from "../words/say-why-not.ts";
 
 /** The morning's check against a known standard: one number, and it covers this instrument's readings of the day. */
@@ -58,7 +60,11 @@ export function MeterCheck({ instrument }: { instrument: Kept<Instrument> }) {
       <p role="status">
         {problem ? <span className="problem">{problem}</span> : null}
         {today && !problem
-          ? words.checkSaid(offBy(today).toFixed(1), `${today.read}`, `${today.standard}`)
+          ? words.checkSaid(
+              inSign(offBy(today).toFixed(1), messages.decimalSign),
+              `${today.read}`,
+              `${today.standard}`,
+            )
           : null}
       </p>
       <Band press={{ onPress: keep }}>

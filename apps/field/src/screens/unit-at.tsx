@@ -1,6 +1,7 @@
 import { type FeedRead, feedAmongNeighbours } from "@tapside/book";
 import type { PartRole, Phase, Reading, SlotId, UnitFile } from "@tapside/records";
 import { unitFile } from "@tapside/records";
+import { inSign } from "@tapside/words";
 import { useMemo } from "react";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
@@ -179,8 +180,7 @@ function ReadHere({ file, slots, product }: { file: UnitFile; slots: readonly Sl
 function SlotRead({ slot, list }: { slot: SlotId; list: readonly Read[] }) {
   const [newest, ...before] = list;
   if (!newest) return null;
-  const { raw, notDetected } = newest.reading;
-  const number = `${notDetected ? "<" : ""}${raw}`;
+  const number = numberOf(newest.reading);
   return (
     <Band water>
       <p>{messages.slots[slot]}</p>
@@ -192,8 +192,7 @@ function SlotRead({ slot, list }: { slot: SlotId; list: readonly Read[] }) {
       {before.map((one) => (
         <p key={one.key} className="row">
           <span>
-            {one.reading.notDetected ? "<" : ""}
-            {one.reading.raw} {unitOf(one.reading)}
+            {numberOf(one.reading)} {unitOf(one.reading)}
           </span>
           <span className="note">{when(one)}</span>
         </p>
@@ -205,6 +204,9 @@ function SlotRead({ slot, list }: { slot: SlotId; list: readonly Read[] }) {
 /** The day; what was read before the work needs no word more. */
 const when = ({ at, phase }: Read) =>
   [day(at), phase === "asLeft" && messages.phases.asLeft.toLowerCase()].filter(Boolean).join(", ");
+
+const numberOf = ({ raw, notDetected }: Reading): string =>
+  `${notDetected ? "<" : ""}${inSign(raw, messages.decimalSign)}`;
 
 const unitOf = ({ unit, scale, volumeL }: Reading): string =>
   [unit, scale, volumeL !== undefined && `/ ${volumeL * 1000} mL`].filter(Boolean).join(" ");

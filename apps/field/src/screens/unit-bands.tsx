@@ -1,13 +1,14 @@
 import { type Assessment, assess, type Figure } from "@tapside/assessment";
 import { formatUncertain, known, type Outcome } from "@tapside/quantities";
 import type { UnitFile } from "@tapside/records";
-import { formatFigure } from "@tapside/words";
+import { formatFigure, inSign } from "@tapside/words";
 import { useMemo } from "react";
 import { Band } from "../look/band.tsx";
 import { useBook } from "../store/use-book.ts";
 import { contextNow } from "../visit/context-now.ts";
 import { Numeral } from "../visit/numeral.tsx";
 import { bookWords as words } from "../words/book.ts";
+import { messages } from "../words/messages.ts";
 import { UnitLife } from "./unit-life.tsx";
 import { UnitWater } from "./unit-water.tsx";
 import { whyNot } from "./why-not.ts";
@@ -30,7 +31,9 @@ export function UnitBands({ file, visitId }: { file: UnitFile; visitId: string }
       <UnitWater file={file} visit={visit} assessment={assessment} />
       <Band water tint press={opens("tap")}>
         <span className="row">
-          <span>{feed ? `${words.tap}, ${feed.raw} ${feed.unit}` : words.tap}</span>
+          <span>
+            {feed ? `${words.tap}, ${inSign(feed.raw, messages.decimalSign)} ${feed.unit}` : words.tap}
+          </span>
           {file.point.bypassFitted ? <span>{words.bypass}</span> : null}
         </span>
       </Band>
@@ -58,7 +61,9 @@ export function UnitBands({ file, visitId }: { file: UnitFile; visitId: string }
         <UnitLife assessment={assessment} visitId={visitId} />
         <span className="drain-text">
           {now.drainFlow.kind === "known"
-            ? words.drain(`${formatUncertain(now.drainFlow.value).text} ${now.drainFlow.value.unit}`)
+            ? words.drain(
+                `${formatUncertain(now.drainFlow.value, messages.decimalSign).text} ${now.drainFlow.value.unit}`,
+              )
             : ""}
         </span>
       </Band>
@@ -114,7 +119,7 @@ const inPercent = (ratio: Outcome<Figure>): Outcome<Figure> =>
     ? known({ ...ratio.value, value: 100 * ratio.value.value, u: 100 * ratio.value.u })
     : ratio;
 
-const whole = (value: number) => value.toFixed(value > 0 && value < 10 ? 1 : 0);
+const whole = (value: number) => inSign(value.toFixed(value > 0 && value < 10 ? 1 : 0), messages.decimalSign);
 
 const PSI_KPA = 6.894757;
 
@@ -124,7 +129,7 @@ function usableTitle(file: UnitFile): string {
 }
 
 const usableUnit = (best: Outcome<Figure>) =>
-  best.kind === "known" ? words.of(formatUncertain(best.value).text) : "L";
+  best.kind === "known" ? words.of(formatUncertain(best.value, messages.decimalSign).text) : "L";
 
 const deliveredUnit = (figure: Outcome<Figure>) =>
   figure.kind === "known" ? [figure.value.unit, figure.value.scale].filter(Boolean).join(", ") : "";
@@ -137,7 +142,7 @@ interface NumberOfProps {
 }
 
 function NumberOf({ title, figure, unit, tall }: NumberOfProps) {
-  const text = figure.kind === "known" ? formatFigure(figure.value) : undefined;
+  const text = figure.kind === "known" ? formatFigure(figure.value, messages.decimalSign) : undefined;
   return (
     <span className="number-of">
       <span>{title}</span>

@@ -1,7 +1,9 @@
 import { nowAndChanged, tankPair } from "@tapside/pictures";
 import { converted } from "@tapside/quantities";
+import { inSign } from "@tapside/words";
 import { Picture } from "../look/picture.tsx";
 import { useTheme } from "../look/use-theme.ts";
+import { messages } from "../words/messages.ts";
 import type { TriedOutcome } from "./outcome-of.ts";
 import { tryWords as words } from "./words.ts";
 
@@ -12,7 +14,8 @@ interface PairProps {
 
 const psi = (kPa: number) => converted(kPa, "kPa", "psi");
 /** As many digits as a cup and a pocket meter back. */
-export const short = (value: number): string => (value < 10 ? value.toFixed(1) : value.toFixed(0));
+export const short = (value: number): string =>
+  inSign(value.toFixed(value < 10 ? 1 : 0), messages.decimalSign);
 
 /** Flow and pressure of one filling against time. */
 export function FillingPicture({ now, changed }: PairProps) {
@@ -23,7 +26,9 @@ export function FillingPicture({ now, changed }: PairProps) {
   const flow = (one: TriedOutcome) => curve(one, (step) => step.lPerMin);
   const pressure = (one: TriedOutcome) => curve(one, (step) => psi(step.kPa));
   const [first, last] = [changed.course[0]!, changed.course.at(-1)!];
-  const ends = `${first.lPerMin.toFixed(2)} → ${last.lPerMin.toFixed(2)}`;
+  const ends = [first, last]
+    .map(({ lPerMin }) => inSign(lPerMin.toFixed(2), messages.decimalSign))
+    .join(" → ");
   return (
     <Picture
       svg={nowAndChanged({

@@ -9,6 +9,7 @@ import {
   type UnitFile,
   unitFile,
 } from "@tapside/records";
+import { inSign } from "@tapside/words";
 import { useMemo, useState } from "react";
 import { Link } from "wouter";
 import { type Press, Screen } from "../look/screen.tsx";
@@ -166,7 +167,7 @@ interface GivenProps {
 }
 
 function Given({ slot, reading, typed, unit }: GivenProps) {
-  const text = reading?.raw || typed || "";
+  const text = inSign(reading?.raw || typed || "", messages.decimalSign);
   return (
     <>
       <span>{slotTitle(slot)}</span>

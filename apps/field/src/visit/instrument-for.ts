@@ -1,6 +1,7 @@
 import { formatUncertain, instrumentUncertainty } from "@tapside/quantities";
 import type { Instrument, InstrumentKind, Kept, SlotId } from "@tapside/records";
 import { SLOTS } from "@tapside/records";
+import { messages } from "../words/messages.ts";
 import type { OpenVisit } from "./use-visit.ts";
 
 /** The instrument taken up for a slot: the usual one of its kind, else the only one, else none. */
@@ -24,6 +25,9 @@ export function readingU(instrument: Kept<Instrument> | undefined, value: number
 
 /** "± 0.8", the expanded uncertainty as everywhere else; empty when it is not known. */
 export function spreadText(instrument: Kept<Instrument>, value: number | null): string {
-  const { uText } = formatUncertain({ value: value ?? 0, u: readingU(instrument, value ?? 0) });
+  const { uText } = formatUncertain(
+    { value: value ?? 0, u: readingU(instrument, value ?? 0) },
+    messages.decimalSign,
+  );
   return uText ? `± ${uText}` : "";
 }

@@ -80,15 +80,17 @@ function workHint({ tasks, figures }: OpenVisit["assessment"], id: string): stri
   const usable = figures.asFound.usableLitresAtBest;
   if (task?.id !== "setAirCharge" || best.kind !== "known")
     return task ? messages.taskWhy(task) : words.cautions;
-  const litres = usable.kind === "known" ? words.litresUsable(formatFigure(usable.value).text) : "";
-  return words.setTo(`${plainNumber(best.value.value)} ${best.value.unit}`, litres);
+  const litres =
+    usable.kind === "known" ? words.litresUsable(formatFigure(usable.value, messages.decimalSign).text) : "";
+  return words.setTo(`${plainNumber(best.value.value, messages.decimalSign)} ${best.value.unit}`, litres);
 }
 
 /** A test that showed nothing is told as below its step. */
 function shownFigure({ figure, rule }: Finding) {
   if (!figure) return undefined;
-  if (rule === "not-detected") return { text: `<${plainNumber(2 * figure.value)}`, uText: "" };
-  return formatFigure(figure);
+  if (rule === "not-detected")
+    return { text: `<${plainNumber(2 * figure.value, messages.decimalSign)}`, uText: "" };
+  return formatFigure(figure, messages.decimalSign);
 }
 
 /** One finding: what, verdict, number, limit with its source, and its mark on the line. */

@@ -2,6 +2,7 @@ import type { Figure } from "@tapside/assessment";
 import { formatFigure } from "@tapside/words";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
+import { messages } from "../words/messages.ts";
 import { officeWords } from "../words/office.ts";
 import { undoPress, useGoOn } from "./go-on.ts";
 import { Numeral } from "./numeral.tsx";
@@ -61,7 +62,7 @@ export function Leave({ open }: { open: OpenVisit }) {
 }
 
 function Expected({ figure }: { figure: Figure }) {
-  const { text, uText } = formatFigure(figure);
+  const { text, uText } = formatFigure(figure, messages.decimalSign);
   return (
     <span className="with-u">
       <Numeral text={text} height={58} hollow name={words.hoursAbout(text, uText)} />

@@ -1,5 +1,5 @@
 import type { ExpectedId } from "@tapside/assessment";
-import { formatRange } from "@tapside/words";
+import { formatRange, inSign } from "@tapside/words";
 import { Link } from "wouter";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
@@ -92,10 +92,10 @@ function StepNumber({ open, step }: { open: OpenVisit; step: Step }) {
   const reading = open.visit.readings[phase][slot];
   if (reading?.value != null) {
     const text = reading.notDetected
-      ? `<${reading.raw}`
+      ? `<${inSign(reading.raw, messages.decimalSign)}`
       : reading.volumeL
         ? reading.value.toFixed(0)
-        : reading.raw;
+        : inSign(reading.raw, messages.decimalSign);
     const cup = reading.volumeL ? `${reading.volumeL * 1000} mL` : reading.scale;
     const unit = [reading.unit, cup, reading.doubtful && words.doubtful.toLowerCase()];
     return <Numeral text={text} unit={unit.filter(Boolean).join(", ")} height={40} />;
@@ -105,7 +105,7 @@ function StepNumber({ open, step }: { open: OpenVisit; step: Step }) {
   const { expected } = open.assessment;
   const range = expected.kind === "known" ? expected.value[slot as ExpectedId] : undefined;
   if (!range) return <p className="note">{words.notYet}</p>;
-  const text = formatRange(range);
+  const text = formatRange(range, messages.decimalSign);
   return (
     <Numeral
       text={text}

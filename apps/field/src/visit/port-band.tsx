@@ -26,7 +26,7 @@ interface PortBandProps {
 export function PortBand({ id, expected, absent, whyNot }: PortBandProps) {
   if (absent)
     return <div className="band water tint">{`${slotTitle(id)}: ${words.notThere.toLowerCase()}`}</div>;
-  const text = expected ? formatRange(expected) : "";
+  const text = expected ? formatRange(expected, messages.decimalSign) : "";
   return (
     <div className="band water port" data-part={PART[id]} {...(expected && { "data-mark": "expected" })}>
       <p className="row">

@@ -11,7 +11,7 @@ export const procedureEs: Packs["visit"]["procedures"] = {
     `El agua a ${celsius}\u00a0°C quema la piel en ${relation === "<" ? "menos de" : "unos"} ${seconds}\u00a0s; el vapor es peor.`,
   target: "Cloro deseado (etiqueta; 50 es práctica común)",
   litres: "Tanque y tubos",
-  strength: "Concentración en la etiqueta (5.25 % en volumen = 52.5 g/L)",
+  strength: "Concentración en la etiqueta (5,25 % en volumen = 52,5 g/L)",
   doseNeeds: "Escriba la concentración: sale la dosis.",
   doseOf: (ml) => `${ml} mL`,
   takeDose: "Dosificado",

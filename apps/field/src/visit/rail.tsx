@@ -4,6 +4,7 @@ import { convert } from "@tapside/quantities";
 import { formatRange } from "@tapside/words";
 import { Picture } from "../look/picture.tsx";
 import { useTheme } from "../look/use-theme.ts";
+import { messages } from "../words/messages.ts";
 import { Numeral } from "./numeral.tsx";
 import { visitWords as words } from "./words.ts";
 
@@ -22,7 +23,7 @@ export function Rail({ expected, value, unit, spread }: RailProps) {
   const low = inUnit(expected.low, expected.unit, unit);
   const high = inUnit(expected.high, expected.unit, unit);
   if (low === undefined || high === undefined) return <div className="rail" />;
-  const text = formatRange({ low, high });
+  const text = formatRange({ low, high }, messages.decimalSign);
   const middle = (low + high) / 2;
   const half = Math.max((high - low) / 2, Math.abs(high) * 0.01, 1e-6);
   const svg = readingRail({

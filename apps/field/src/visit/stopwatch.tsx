@@ -1,4 +1,5 @@
 import { makeReading, type Phase, type SlotId } from "@tapside/records";
+import { inSign } from "@tapside/words";
 import { useEffect, useState } from "react";
 import { Screen } from "../look/screen.tsx";
 import { messages } from "../words/messages.ts";
@@ -109,7 +110,7 @@ export function Stopwatch({ open, phase, slot }: StopwatchProps) {
         ) : (
           <>
             <Numeral text={seconds.toFixed(0)} height={126} name={`${seconds.toFixed(0)} s`} unit="s" />
-            <p className="note">{perMinute?.toFixed(2)} L/min</p>
+            <p className="note">{inSign(perMinute?.toFixed(2) ?? "", messages.decimalSign)} L/min</p>
             <Expectation open={open} slot={slot} cupL={cupL} />
           </>
         )}

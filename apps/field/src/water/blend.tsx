@@ -14,6 +14,7 @@ import {
   sureBlendRange,
   type WaterAnalysis,
 } from "@tapside/water";
+import { inSign } from "@tapside/words";
 import { useId, useMemo, useState } from "react";
 import { Band } from "../look/band.tsx";
 import { Picture } from "../look/picture.tsx";
@@ -175,7 +176,7 @@ function sentences(answer: BlendAnswer, sure: boolean): readonly string[] {
 const SIGN = { within: "●", outside: "▲", "too-close-to-say": "◐", "cannot-tell": "▨" } as const;
 
 const two = (value: number) =>
-  value >= 100 ? String(Number(value.toPrecision(2))) : String(Number(value.toPrecision(value < 1 ? 1 : 2)));
+  inSign(String(Number(value.toPrecision(value < 1 ? 1 : 2))), messages.decimalSign);
 
 function Answers({ answers }: { answers: readonly LimitAnswer[] }) {
   return answers.map(({ limit, answer, values }, i) => (

@@ -1,10 +1,12 @@
 import { CUSTOMARY_INDICES, customaryIndices, quantile, type WaterAnalysis } from "@tapside/water";
+import { inSign } from "@tapside/words";
 import { useMemo, useState } from "react";
 import { Band } from "../look/band.tsx";
 import { messages } from "../words/messages.ts";
 import { waterPageWords as words } from "./words.ts";
 
-const oneDecimal = (value: number) => (Math.round(10 * value) / 10).toFixed(1).replace(/^-(?=0\.0$)/, "");
+const oneDecimal = (value: number) =>
+  inSign((Math.round(10 * value) / 10).toFixed(1).replace(/^-(?=0\.0$)/, ""), messages.decimalSign);
 
 /** The 5 to 95 % range of each index over the samples; absent where no sample has it. */
 const rangesOf = (samples: readonly WaterAnalysis[]) => {

@@ -1,3 +1,5 @@
+import { languageChosen } from "./language-chosen.ts";
+
 /** Spanish-speaking countries that write a comma; the others, and "es-419", write a point. Source: Unicode CLDR, numbers of "es" and its regions. */
 const COMMA = ["ES", "AR", "BO", "CL", "CO", "CR", "EC", "GQ", "PY", "UY", "VE"];
 
@@ -7,6 +9,12 @@ export function decimalSignOfTag(tag: string): "." | "," {
   return language === "es" && COMMA.includes(region ?? "ES") ? "," : ".";
 }
 
-/** The sign numbers are shown with: as set in this book, else as the phone's own language writes it. Both are taken in typing. */
+/** A phone in another language than the one chosen says nothing of its numbers. */
+const signOfPhone = (): "." | "," => {
+  const chosen = languageChosen();
+  return decimalSignOfTag(navigator.language.startsWith(chosen) ? navigator.language : chosen);
+};
+
+/** The sign numbers are typed with: as set in this book, else as the language chosen writes it where the phone is. Both are taken. */
 export const decimalSignOf = (settings: { readonly decimalSign?: "." | "," } | undefined): "." | "," =>
-  settings?.decimalSign ?? decimalSignOfTag(navigator.language);
+  settings?.decimalSign ?? signOfPhone();

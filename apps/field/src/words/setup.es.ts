@@ -167,7 +167,7 @@ export const setupEs: Packs["first"]["setup"] = {
   },
   temperatureForms: {
     "1.03^(T-25)": "3 % por °C",
-    "1.028^(T-25) (US Army)": "2.8 % por °C, tabla del Ejército de EE. UU.",
+    "1.028^(T-25) (US Army)": "2,8 % por °C, tabla del Ejército de EE. UU.",
     "K=2700": "Arrhenius, 2700 K",
     "K=3020/2640": "Arrhenius, 3020 K bajo 25 °C, 2640 K encima",
   },
