@@ -55,6 +55,8 @@ export const PLACES: Readonly<Record<string, readonly Place[]>> = {
   "/van": [{ name: "van", to: "/van" }],
   "/van/:role": [{ name: "van-part", to: "/van/carbon" }],
   "/unit/:id/kitchen/:visit?": [unit("kitchen", "/kitchen"), unit("kitchen-page", "/kitchen/demo:1:visit3")],
+  "/unit/:id/sensor": [unit("sensor", "/sensor")],
+  "/visit/:id/counters": [visit("counters", "/counters")],
   "/models": [{ name: "models", to: "/models" }],
   "/model/:id": [{ name: "model", to: "/model/shots-model" }],
   "/appliance/:id": [{ name: "appliance", to: "/appliance/demo:1:appliance" }],
