@@ -1,6 +1,6 @@
 import { speciate } from "@tapside/water";
 import { describe, expect, it } from "vitest";
-import { possibleMakes, waterLimitsOf } from "./appliance-water.ts";
+import { answerLeftOpen, possibleMakes, waterLimitsOf } from "./appliance-water.ts";
 import { productWater } from "./product-water.ts";
 
 describe("what an appliance's record leaves open", () => {
@@ -22,13 +22,42 @@ describe("limits of an appliance", () => {
       type: "ice",
       limits: [{ id: "l", quantity: "tds", high: 702.1, scale: "NaCl", source: "label" }],
     });
-    expect(limits).toMatchObject([{ property: "tds442", high: 1000, appliance: "Brewer" }]);
+    expect(limits[0]).toMatchObject({
+      strictest: { property: "tds442", high: 1000, appliance: "Brewer" },
+      loosest: { high: 1000 },
+    });
   });
   it("a coffee machine is asked the coffee standard beside its label", () => {
-    const properties = waterLimitsOf({ id: "a", name: "Brewer", type: "coffee", limits: [] }).map(
-      (limit) => limit.property,
+    const plain = { steelGrade: "304", hottestC: 130, copperOrBrass: false } as const;
+    const properties = waterLimitsOf({ id: "a", name: "Brewer", type: "coffee", limits: [], ...plain }).map(
+      ({ strictest }) => strictest.property,
     );
     expect(properties).toEqual(["tds442", "calciumHardness", "pH", "totalChlorine"]);
+  });
+});
+
+describe("a limit the record leaves open", () => {
+  const washer = { id: "a", name: "Washer", type: "dishwasher", limits: [], copperOrBrass: false } as const;
+  const chloride = (more: object) =>
+    waterLimitsOf({ ...washer, ...more }).find(({ strictest }) => strictest.property === "chloride")!;
+  const at = (mgPerL: number, more: object) =>
+    answerLeftOpen(chloride(more), (limit) => ({
+      limit,
+      values: [mgPerL],
+      shareWithin: 0,
+      answer: mgPerL <= limit.high! ? "within" : "outside",
+    })).answer;
+  it("steel 304 between 55 and 90 °C: 10 mg/L is kept, 60 is not, 30 cannot be told (maker's table: 50, 25, 10)", () => {
+    const steel = { steelGrade: "304" };
+    expect([10, 30, 60].map((mgPerL) => at(mgPerL, steel))).toEqual(["within", "cannot-tell", "outside"]);
+    expect(at(30, { ...steel, hottestC: 60 })).toBe("within");
+  });
+  it("copper that may or may not be there is no reason to say outside", () => {
+    const { copperOrBrass: _, ...unknown } = washer;
+    const ph = waterLimitsOf(unknown).find(({ strictest }) => strictest.property === "pH")!;
+    expect(
+      answerLeftOpen(ph, (limit) => ({ limit, values: [6], shareWithin: 0, answer: "outside" })).answer,
+    ).toBe("cannot-tell");
   });
 });
 

@@ -2,6 +2,7 @@ import type { UnitFile } from "@tapside/records";
 import {
   type ApplianceMake,
   convertTdsScale,
+  type LimitAnswer,
   publishedNeeds,
   steelChlorideLimit,
   type WaterLimit,
@@ -106,8 +107,56 @@ function labelLimit(limit: KeptLimit, appliance: string): WaterLimit[] {
   ];
 }
 
-/** Every limit on the water of an appliance: its label's own first, then the published needs of what it is made of. */
-export const waterLimitsOf = (appliance: KeptAppliance): readonly WaterLimit[] => [
-  ...appliance.limits.flatMap((limit) => labelLimit(limit, appliance.name ?? "")),
-  ...publishedNeeds(applianceMake(appliance)),
+/** One need with every limit the possible makes set for it. */
+interface PossibleNeed {
+  readonly limits: readonly WaterLimit[];
+  /** Only an appliance with copper or brass in it has this need. */
+  readonly onlyOnCopper: boolean;
+}
+
+/** The published needs an appliance may have, as far as its record tells. */
+export function possibleNeeds(appliance: KeptAppliance): readonly PossibleNeed[] {
+  const byNeed = new Map<string, PossibleNeed>();
+  for (const make of possibleMakes(appliance).makes)
+    for (const limit of publishedNeeds(make)) {
+      const key = `${limit.property} ${limit.source}`;
+      const { limits, onlyOnCopper } = byNeed.get(key) ?? { limits: [], onlyOnCopper: true };
+      const there = limits.some(({ low, high }) => low === limit.low && high === limit.high);
+      byNeed.set(key, {
+        limits: there ? limits : [...limits, limit],
+        onlyOnCopper: onlyOnCopper && make.copperOrBrass === true,
+      });
+    }
+  return [...byNeed.values()];
+}
+
+/** A limit as strict as an appliance's record leaves possible, and as loose; no `loosest` where it may have none. */
+export interface LeftOpen {
+  readonly strictest: WaterLimit;
+  readonly loosest?: WaterLimit;
+}
+
+function leftOpen({ limits, onlyOnCopper }: PossibleNeed, copperOrBrass: boolean | undefined): LeftOpen {
+  const byHigh = [...limits].sort((a, b) => (a.high ?? 0) - (b.high ?? 0));
+  const [strictest, loosest] = [byHigh[0]!, byHigh[byHigh.length - 1]!];
+  return onlyOnCopper && copperOrBrass === undefined ? { strictest } : { strictest, loosest };
+}
+
+/** Every limit on the water of an appliance: its label's own first, then the published needs of what it may be made of. */
+export const waterLimitsOf = (appliance: KeptAppliance): readonly LeftOpen[] => [
+  ...appliance.limits
+    .flatMap((limit) => labelLimit(limit, appliance.name ?? ""))
+    .map((limit) => ({ strictest: limit, loosest: limit })),
+  ...possibleNeeds(appliance).map((need) => leftOpen(need, appliance.copperOrBrass)),
 ];
+
+/** One answer to what a record leaves open: kept at its strictest, broken at its loosest, otherwise not to be told. */
+export function answerLeftOpen(
+  { strictest, loosest }: LeftOpen,
+  answerTo: (limit: WaterLimit) => LimitAnswer,
+): LimitAnswer {
+  const first = answerTo(strictest);
+  if (first.answer === "within" || strictest === loosest) return first;
+  const last = loosest && answerTo(loosest);
+  return last?.answer === "outside" ? last : { ...first, answer: "cannot-tell" };
+}

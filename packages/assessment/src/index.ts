@@ -1,4 +1,10 @@
-export { applianceMake, possibleMakes, waterLimitsOf } from "./appliance-water.ts";
+export {
+  answerLeftOpen,
+  applianceMake,
+  type LeftOpen,
+  possibleMakes,
+  waterLimitsOf,
+} from "./appliance-water.ts";
 export { assess } from "./assess.ts";
 export * from "./assessment.ts";
 export { atMostByConductivity } from "./at-most-by-conductivity.ts";

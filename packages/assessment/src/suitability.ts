@@ -1,15 +1,7 @@
 import { known, mapOutcome, type Outcome } from "@tapside/quantities";
 import type { SlotId, UnitFile } from "@tapside/records";
-import {
-  type ApplianceMake,
-  type LimitAnswer,
-  type PropertyId,
-  publishedNeeds,
-  quantile,
-  suits,
-  type WaterLimit,
-} from "@tapside/water";
-import { type BlankField, possibleMakes } from "./appliance-water.ts";
+import { type LimitAnswer, type PropertyId, quantile, suits, type WaterLimit } from "@tapside/water";
+import { type BlankField, possibleMakes, possibleNeeds } from "./appliance-water.ts";
 import type { Figure, Finding } from "./assessment.ts";
 import { type DeliveredWaters, deliveredWaters } from "./delivered-waters.ts";
 import { amountOf, usable } from "./internal/amounts.ts";
@@ -41,35 +33,14 @@ function ofAppliance(
   waters: Outcome<DeliveredWaters>,
   scene: Scene,
 ): readonly Finding[] {
-  const { makes, blank } = possibleMakes(appliance);
-  const judged = needsOf(makes).map(({ limits, onlyOnCopper }) =>
+  const { blank } = possibleMakes(appliance);
+  const judged = possibleNeeds(appliance).map(({ limits, onlyOnCopper }) =>
     agreed(
       limits.map((limit) => judgedBy(limit, waters, scene)),
       blank.filter((field) => (field === "appliance.copperOrBrass" ? onlyOnCopper : limits.length > 1)),
     ),
   );
   return told(appliance.name ?? "", judged, scene);
-}
-
-/** One need with every limit the possible makes set for it. */
-interface Need {
-  readonly limits: readonly WaterLimit[];
-  readonly onlyOnCopper: boolean;
-}
-
-function needsOf(makes: readonly ApplianceMake[]): readonly Need[] {
-  const byNeed = new Map<string, Need>();
-  for (const make of makes)
-    for (const limit of publishedNeeds(make)) {
-      const key = `${limit.property} ${limit.source}`;
-      const { limits, onlyOnCopper } = byNeed.get(key) ?? { limits: [], onlyOnCopper: true };
-      const there = limits.some(({ low, high }) => low === limit.low && high === limit.high);
-      byNeed.set(key, {
-        limits: there ? limits : [...limits, limit],
-        onlyOnCopper: onlyOnCopper && make.copperOrBrass === true,
-      });
-    }
-  return [...byNeed.values()];
 }
 
 /** One answer where all possible limits agree; otherwise the blanks that would tell. */

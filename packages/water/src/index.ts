@@ -21,6 +21,7 @@ export {
   blendedStream,
   blendRange,
   type LimitOnBlend,
+  type Stream,
   sureBlendRange,
 } from "./blend-range.ts";
 export { type BoiledDown, type Boiling, boilDown } from "./boil.ts";

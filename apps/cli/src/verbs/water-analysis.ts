@@ -13,10 +13,8 @@ import {
   reportsOfTable,
   seededUniform,
 } from "@tapside/water";
-import type { CliIo, CommandVerb } from "../command-verb.ts";
-import { options } from "../command-verb.ts";
-import { readTable, writeTable } from "../csv.ts";
-import { sentence } from "../sentence.ts";
+import type { CommandVerb } from "../command-verb.ts";
+import { runGroups } from "./group-runner.ts";
 import { shown } from "./water-input.ts";
 
 const COLUMNS = [
@@ -92,32 +90,14 @@ export const waterAnalysisVerb: CommandVerb = {
   usage:
     "water analysis IN.csv -o OUT.csv [--json]\n  a line a figure (quantity, mean, low, high, unit) or a column a figure (Ca_mg …); bottle and place as columns",
   examples: [{ args: ["water", "analysis", "examples/larkmoor-water-report.csv"], prints: "agrees" }],
-  run: (args, io) => runAnalysis(args, io),
+  run: runGroups("water analysis", {
+    columns: COLUMNS,
+    groups: (table) =>
+      reportsOfTable(table).map((report) => ({
+        name: report.bottle || `row ${report.row}`,
+        outcome: whole(report),
+      })),
+    beside: (table) =>
+      reportsOfTable(table).flatMap((report) => report.refused.filter(({ code }) => BESIDE.has(code))),
+  }),
 };
-
-function runAnalysis(args: readonly string[], io: CliIo): number {
-  const { plain, named } = options(args, ["-o"]);
-  const [input] = plain;
-  if (!input) return complain(io, "Name a table: tapside water analysis IN.csv -o OUT.csv");
-  const table = readTable(io.readText(input));
-  if (table.kind !== "known") return complain(io, `${input}: ${sentence(table)}`);
-  const done = reportsOfTable(table.value).map((report) => ({ report, outcome: whole(report) }));
-  const rows = done.flatMap(({ outcome }) => (outcome.kind === "known" ? [outcome.value] : []));
-  const text = writeTable(COLUMNS, rows);
-  if (named["-o"]) io.writeText(named["-o"], text);
-  if (named["--json"]) io.print(JSON.stringify({ rows }));
-  else if (!named["-o"]) io.print(text.trimEnd());
-  const bad = done.flatMap(({ report, outcome }) =>
-    outcome.kind === "known" ? [] : [`${report.bottle || `row ${report.row}`} refused: ${sentence(outcome)}`],
-  );
-  const beside = done.flatMap(({ report }) => report.refused.filter(({ code }) => BESIDE.has(code)));
-  for (const one of beside)
-    io.complain(`row ${one.row} not read: ${sentence(refused(one.code, one.detail))}`);
-  for (const line of bad) io.complain(line);
-  return bad.length > 0 || rows.length === 0 ? 1 : 0;
-}
-
-function complain(io: CliIo, line: string): number {
-  io.complain(line);
-  return 2;
-}

@@ -1,9 +1,7 @@
 import { allKnown, known, mapOutcome, type Outcome, refused } from "@tapside/quantities";
 import { type BlendAnswer, blendForAll, type LimitOnBlend, speciate } from "@tapside/water";
-import type { CliIo, CommandVerb } from "../command-verb.ts";
-import { options } from "../command-verb.ts";
-import { readTable, writeTable } from "../csv.ts";
-import { sentence } from "../sentence.ts";
+import type { CommandVerb } from "../command-verb.ts";
+import { runGroups } from "./group-runner.ts";
 import { analysisOf, type Cells } from "./water-input.ts";
 import { blendOptions, columnsOf, limitsOf, named } from "./water-suits.ts";
 
@@ -87,32 +85,9 @@ export const waterBlendVerb: CommandVerb = {
   usage:
     "water blend IN.csv -o OUT.csv [--json]\n  an appliance a row as for water suits; rows of the same site get the same water, which one of them may give",
   examples: [{ args: ["water", "blend", "examples/larkmoor-appliances.csv"], prints: "blend_low" }],
-  run: (args, io) => runBlend(args, io),
+  run: runGroups("water blend", {
+    columns: COLUMNS,
+    groups: ({ rows }) =>
+      kitchensOf(rows).map((kitchen) => ({ name: kitchen.site || "the site", outcome: blendOf(kitchen) })),
+  }),
 };
-
-function runBlend(args: readonly string[], io: CliIo): number {
-  const { plain, named: given } = options(args, ["-o"]);
-  const [input] = plain;
-  if (!input) return complain(io, "Name a table: tapside water blend IN.csv -o OUT.csv");
-  const table = readTable(io.readText(input));
-  if (table.kind !== "known") return complain(io, `${input}: ${sentence(table)}`);
-  const done = kitchensOf(table.value.rows).map(({ site, rows }) => ({
-    site,
-    outcome: blendOf({ site, rows }),
-  }));
-  const rows = done.flatMap(({ outcome }) => (outcome.kind === "known" ? [outcome.value] : []));
-  const text = writeTable(COLUMNS, rows);
-  if (given["-o"]) io.writeText(given["-o"], text);
-  if (given["--json"]) io.print(JSON.stringify({ rows }));
-  else if (!given["-o"]) io.print(text.trimEnd());
-  const bad = done.flatMap(({ site, outcome }) =>
-    outcome.kind === "known" ? [] : [`${site || "the site"} refused: ${sentence(outcome)}`],
-  );
-  for (const line of bad) io.complain(line);
-  return bad.length > 0 || rows.length === 0 ? 1 : 0;
-}
-
-function complain(io: CliIo, line: string): number {
-  io.complain(line);
-  return 2;
-}

@@ -1,4 +1,4 @@
-import { productWater, USUAL_PASSAGE } from "@tapside/assessment";
+import { answerLeftOpen, productWater, USUAL_PASSAGE } from "@tapside/assessment";
 import { blendBar } from "@tapside/pictures";
 import { allKnown, known, mapOutcome, type Outcome } from "@tapside/quantities";
 import {
@@ -9,6 +9,7 @@ import {
   type LimitAnswer,
   middleWater,
   remineralise,
+  type Stream,
   speciate,
   suits,
   sureBlendRange,
@@ -66,6 +67,21 @@ function bothStreams(water: WaterAnalysis, passage: number) {
   return allKnown({ feed, product: mapOutcome(feed, (solvedFeed) => productWater(solvedFeed, passage)) });
 }
 
+const limitsAt = (end: "strictest" | "loosest", { limits }: SiteWater) =>
+  limits.flatMap(({ [end]: limit }) => limit ?? []);
+
+/** Every limit at one blend, by the same rule as the findings of a visit: what the record leaves open is not told. */
+function answersAt(stream: Stream, site: SiteWater): Outcome<readonly LimitAnswer[]> {
+  const all = [...limitsAt("strictest", site), ...limitsAt("loosest", site)];
+  return mapOutcome(suits([stream.water], all, stream), (answers) =>
+    known(
+      site.limits.map((one) =>
+        answerLeftOpen(one, (limit) => answers.find((answer) => answer.limit === limit)!),
+      ),
+    ),
+  );
+}
+
 /** The blend valve: each limit over the blends that keep it, the chosen blend, and what it keeps there. */
 export function Blend({ samples, site }: BlendProps) {
   const theme = useTheme();
@@ -76,12 +92,14 @@ export function Blend({ samples, site }: BlendProps) {
   const range = useMemo(
     (): Outcome<BlendAnswer> | undefined =>
       base &&
-      mapOutcome(base.streams, ({ feed, product }) => blendRange(feed, product, site.limits, base.options)),
-    [base, site.limits],
+      mapOutcome(base.streams, ({ feed, product }) =>
+        blendRange(feed, product, limitsAt("loosest", site), base.options),
+      ),
+    [base, site],
   );
   const sure = useMemo(
-    () => base && sureBlendRange(base.possible, site.limits, base.options),
-    [base, site.limits],
+    () => base && sureBlendRange(base.possible, limitsAt("strictest", site), base.options),
+    [base, site],
   );
   if (!base || !range) return null;
   if (site.limits.length === 0)
@@ -97,9 +115,7 @@ export function Blend({ samples, site }: BlendProps) {
       </Band>
     );
   const here = mapOutcome(base.streams, ({ feed, product }) =>
-    mapOutcome(blendedStream(feed, product, chosen, base.options), (stream) =>
-      suits([stream.water], site.limits, stream),
-    ),
+    mapOutcome(blendedStream(feed, product, chosen, base.options), (stream) => answersAt(stream, site)),
   );
   const certain = sure?.kind === "known" ? sure.value : undefined;
   const answer = certain?.kind === "range" ? certain : range.value;

@@ -2,17 +2,18 @@ import {
   applianceMake,
   feedHistory,
   feedWaterReadings,
+  type LeftOpen,
   possibleMakes,
   waterLimitsOf,
 } from "@tapside/assessment";
 import { type Book, type KeptVisit, type UnitFile, unitFile } from "@tapside/records";
-import type { FieldReadings, HistoryPoint, WaterLimit } from "@tapside/water";
+import type { FieldReadings, HistoryPoint } from "@tapside/water";
 
 /** A site's water gathered from its units, visits and analyses. */
 export interface SiteWater {
   readonly files: readonly UnitFile[];
   readonly readings: FieldReadings;
-  readonly limits: readonly WaterLimit[];
+  readonly limits: readonly LeftOpen[];
   readonly appliances: readonly { readonly name: string; readonly temperatureC: number }[];
   /** Appliances of which the record does not say what would be needed to tell all. */
   readonly unsaid: readonly {
