@@ -1,9 +1,9 @@
 import { known, mapOutcome, type Outcome, refused } from "@tapside/quantities";
 import {
   CONSTITUENTS,
+  type ConstituentId,
   completeWater,
   LABORATORY_UNCERTAINTY,
-  quantile,
   type ReportedWater,
   type ReportInTable,
   type ReportQuality,
@@ -12,9 +12,11 @@ import {
   reportQuality,
   reportsOfTable,
   seededUniform,
+  type WaterAnalysis,
 } from "@tapside/water";
 import type { CommandVerb } from "../command-verb.ts";
 import { runGroups } from "./group-runner.ts";
+import { intervalCells, intervalColumns } from "./interval-cells.ts";
 import { shown } from "./water-input.ts";
 
 const COLUMNS = [
@@ -27,7 +29,7 @@ const COLUMNS = [
   "conductivity",
   "suspected",
   "missing",
-  ...CONSTITUENTS.flatMap((id) => [`${id}_mg_p05`, `${id}_mg_p50`, `${id}_mg_p95`]),
+  ...CONSTITUENTS.flatMap((id) => intervalColumns(`${id}_mg`)),
 ];
 
 function qualityCells(quality: ReportQuality): Record<string, string | number> {
@@ -49,22 +51,14 @@ function completed(report: ReportedWater): Outcome<Record<string, string | numbe
     samples: 400,
     uncertainty: LABORATORY_UNCERTAINTY,
   });
-  return mapOutcome(outcome, (samples) => {
-    const cells: Record<string, string | number> = {};
-    for (const id of CONSTITUENTS)
-      for (const [level, p] of [
-        ["p05", 0.05],
-        ["p50", 0.5],
-        ["p95", 0.95],
-      ] as const)
-        cells[`${id}_mg_${level}`] = shown(
-          quantile(
-            samples.map((water) => water.ions[id] ?? 0),
-            p,
-          ),
-        );
-    return known(cells);
-  });
+  const ofIon = (id: ConstituentId, samples: readonly WaterAnalysis[]) =>
+    intervalCells(
+      `${id}_mg`,
+      samples.map((water) => water.ions[id] ?? 0),
+    );
+  return mapOutcome(outcome, (samples) =>
+    known(Object.assign({}, ...CONSTITUENTS.map((id) => ofIon(id, samples)))),
+  );
 }
 
 const judged = ({ bottle, place, lines }: ReportInTable): Outcome<Record<string, string | number>> =>

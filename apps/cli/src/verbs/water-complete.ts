@@ -8,20 +8,15 @@ import {
   LABORATORY_UNCERTAINTY,
   type PriorComponent,
   priorFromWaters,
-  quantile,
   realWaterPrior,
   realWaters,
   seededUniform,
   type WaterAnalysis,
 } from "@tapside/water";
+import { intervalCells, intervalColumns } from "./interval-cells.ts";
 import type { RowVerb } from "./row-verb.ts";
-import { type Cells, cell, shown } from "./water-input.ts";
+import { type Cells, cell } from "./water-input.ts";
 
-const LEVELS = [
-  ["p05", 0.05],
-  ["p50", 0.5],
-  ["p95", 0.95],
-] as const;
 const QUANTITIES = [...CONSTITUENTS.map((id) => `${id}_mg`), "Alk_CaCO3_mg", "pH", "SI_calcite_90"];
 const SAMPLES = 400;
 const SEED = 90;
@@ -83,9 +78,7 @@ function priorOf(input: Cells): Outcome<readonly PriorComponent[]> {
 function intervals(samples: readonly WaterAnalysis[]): Record<string, number | string> {
   const out: Record<string, number | string> = {};
   for (const quantity of QUANTITIES) {
-    const values = valuesOf(quantity, samples);
-    for (const [level, probability] of LEVELS)
-      out[`${quantity}_${level}`] = values.length > 0 ? shown(quantile(values, probability)) : "";
+    Object.assign(out, intervalCells(quantity, valuesOf(quantity, samples)));
   }
   return out;
 }
@@ -94,7 +87,7 @@ function intervals(samples: readonly WaterAnalysis[]): Record<string, number | s
 export const waterCompleteVerb: RowVerb = {
   summary:
     "one set of readings a row completed to a water: p05, p50, p95 of every ion and of SI calcite at 90 °C",
-  columns: QUANTITIES.flatMap((quantity) => LEVELS.map(([level]) => `${quantity}_${level}`)),
+  columns: QUANTITIES.flatMap(intervalColumns),
   row: (input) =>
     mapOutcome(allKnown({ readings: readingsOf(input), prior: priorOf(input) }), ({ readings, prior }) =>
       mapOutcome(
