@@ -1,7 +1,7 @@
 import { CAUSE_IDS, type CauseId } from "./causes.ts";
 import { type CauseFit, fitCausesInSlices } from "./fit-cause.ts";
 import { type InSlices, inOneGo } from "./internal/in-slices.ts";
-import type { Posterior } from "./posterior.ts";
+import { type Assumed, type Posterior, usualAssumed } from "./posterior.ts";
 import type { Scene } from "./scene.ts";
 import type { Readings } from "./signs.ts";
 
@@ -11,7 +11,7 @@ const K = CAUSE_IDS.length;
  * Readings are called unexplained below this chance. Set so that about 2 in 100 visits with a known cause are, where the truth is
  * drawn from an altered model with heavier scatter (simulated with seeds of their own, not field evidence).
  */
-export const UNEXPLAINED_BELOW = 0.0013;
+export const UNEXPLAINED_BELOW = 0.0005;
 
 export interface FitCheck {
   /** The likeliest causes and pairs with their sizes, best fit first. */
@@ -36,12 +36,17 @@ function candidates(result: Posterior): readonly (readonly CauseId[])[] {
 }
 
 /** As `checkFit`, with a breath after every run of the forward model. */
-export function* checkFitInSlices(scene: Scene, result: Posterior, readings: Readings): InSlices<FitCheck> {
+export function* checkFitInSlices(
+  scene: Scene,
+  result: Posterior,
+  readings: Readings,
+  assumed: Assumed = usualAssumed,
+): InSlices<FitCheck> {
   const fits: CauseFit[] = [];
   for (const causes of candidates(result)) fits.push(yield* fitCausesInSlices(scene, causes, readings));
   fits.sort((a, b) => a.misfit - b.misfit);
   const best = fits[0];
-  const misfit = Math.min(...fits.map((one) => one.cappedMisfit));
+  const misfit = Math.min(...fits.map((one) => one.cappedMisfit + costOfSecond(one.causes, assumed)));
   const chance = best && best.count >= 4 ? chiSquareTail(misfit, best.count) : 1;
   return { fits, chance, unexplained: chance < UNEXPLAINED_BELOW };
 }
@@ -49,13 +54,30 @@ export function* checkFitInSlices(scene: Scene, result: Posterior, readings: Rea
 /**
  * How large the likeliest causes are and whether any of them explains the readings. Slow (a second or so): meant for a worker.
  *
- * Formula: least squares over sizes and the unit's own scatter (Gauss–Newton; widths by Laplace); chance = Q(χ², readings), no reading counting more than 7
+ * Formula: least squares over sizes and the unit's own scatter (Gauss–Newton; widths by Laplace); chance = Q(χ², readings), no reading counting more than 7, a second cause counted by its rarity
  * Source: least squares and χ², textbook; the approximation of Wilson and Hilferty (1931) for χ².
  * Range: four readings or more; with fewer nothing is called unexplained.
  * Error: freedoms that fit the readings make the chance too large; the limit is set by simulation.
  */
-export const checkFit = (scene: Scene, result: Posterior, readings: Readings): FitCheck =>
-  inOneGo(checkFitInSlices(scene, result, readings));
+export const checkFit = (
+  scene: Scene,
+  result: Posterior,
+  readings: Readings,
+  assumed: Assumed = usualAssumed,
+): FitCheck => inOneGo(checkFitInSlices(scene, result, readings, assumed));
+
+/**
+ * What an explanation by two causes pays for being rare, in the same unit as squared distances: two faults that happen to meet can
+ * mimic much.
+ *
+ * Formula: −2 ln(odds of two · frequency of the rarer cause)
+ * Source: Bayes' rule, textbook.
+ */
+function costOfSecond(causes: readonly CauseId[], { frequencies, two }: Assumed): number {
+  if (causes.length < 2 || !(two > 0 && two < 1)) return 0;
+  const rarer = Math.min(...causes.map((cause) => frequencies[CAUSE_IDS.indexOf(cause)]!));
+  return -2 * Math.log(Math.max(1e-6, (two / (1 - two)) * rarer));
+}
 
 /** Chance that χ² with `n` degrees of freedom is at least `x`. */
 export function chiSquareTail(x: number, n: number): number {

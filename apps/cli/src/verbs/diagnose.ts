@@ -42,7 +42,7 @@ export async function diagnosisOf({ scene, readings }: FileCase, hour: Hour, ass
   const engine = await loadEngine();
   const bank = donorBank(scene);
   const diagnosis = diagnose(engine, bank, readings, hour, assumed);
-  const fit = checkFit(scene, posterior(engine, bank.expected, readings, assumed), readings);
+  const fit = checkFit(scene, posterior(engine, bank.expected, readings, assumed), readings, assumed);
   const fitted = fittedCauses(scene, fit, readings);
   return {
     ...diagnosis,

@@ -66,7 +66,7 @@ self.addEventListener("message", async ({ data }: MessageEvent<CauseAsked>) => {
   const near = bankOf(scene);
   tell({ kind: "diagnosed", key, diagnosis: diagnose(engine, near, readings, hour, assumed) });
   const result = posterior(engine, near.expected, readings, assumed);
-  const fit = await checked(checkFitInSlices(scene, result, readings), key);
+  const fit = await checked(checkFitInSlices(scene, result, readings, assumed), key);
   if (fit)
     tell({ kind: "fit", key, unexplained: fit.unexplained, sizes: fittedCauses(scene, fit, readings) });
 });
