@@ -36,12 +36,12 @@ async function begin(name: string): Promise<Opening> {
 
 /**
  * Opens a book by the name of its database; the demo book has a name of its own and never mixes. What its first screen said when it was
- * last at rest is told to `onList` at once, before the book itself is read.
+ * last at rest is told to `onList` at once, before the book itself is read; a book without units is read as soon.
  */
 export async function openBook(name: string, onList?: (list: FirstList) => void): Promise<LiveBook> {
   const { db, opened, list } = await (ahead.get(name) ?? begin(name));
   ahead.delete(name);
-  if (list && onList) {
+  if (onList && list && list.lines.length > 0) {
     onList(list);
     await pause();
   }
