@@ -39,7 +39,7 @@ export function assess(file: UnitFile, visitId: string, context: Context): Asses
     asOf: context.asOf,
     temperatureForm: temperatureFormOf(file, context),
     figures,
-    expected: finiteRefusal(expectedToday(file, visit, context)),
+    expected: expectedToday(file, visit, context),
     findings,
     questions: questionsOf(file, visit),
     tasks,

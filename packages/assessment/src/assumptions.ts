@@ -1,9 +1,15 @@
 import type { UnitFile } from "@tapside/records";
-import { usualScatter } from "@tapside/reverse-osmosis";
+import { type Booster, usualScatter } from "@tapside/reverse-osmosis";
 import type { Assumption, Context } from "./assessment.ts";
 import { FEED_WANDERS_RELATIVE, KNOWN_ELEMENT, USUAL_CHARGE_KPA } from "./expected.ts";
 import { FILLING_RELATIVE } from "./filling-hours.ts";
-import { CLEAN_FILTER, RATING_RELATIVE, shutOffRatioOf } from "./from-records.ts";
+import {
+  BOOSTER_RELATIVE,
+  boosterOf,
+  CLEAN_FILTER,
+  RATING_RELATIVE,
+  shutOffRatioOf,
+} from "./from-records.ts";
 import { CUP_RELATIVE, STOPWATCH_S } from "./internal/amounts.ts";
 import { TANK_VOLUME_RELATIVE } from "./tank-figures.ts";
 
@@ -14,12 +20,23 @@ const percent = (id: string, share: number): Assumption => ({
   origin: "house",
 });
 
+const boosterLines = (booster: Booster): readonly Assumption[] => [
+  { id: "boosterRise", value: booster.shutOffRiseKPa, unit: "kPa", origin: "unit" },
+  { id: "boosterOpenFlow", value: booster.openFlowLPerH, unit: "L/h", origin: "unit" },
+  ...(booster.offBelowKPaGauge === undefined
+    ? []
+    : [{ id: "boosterOffBelow", value: booster.offBelowKPaGauge, unit: "kPa", origin: "unit" } as const]),
+  percent("boosterCurve", BOOSTER_RELATIVE),
+];
+
 /** Everything the judgement takes for granted where nothing was read, with where each number comes from. */
 export function assumptionsOf(file: UnitFile, context: Context): readonly Assumption[] {
   const set = context.settings;
+  const booster = boosterOf(file.unit);
   const ratio = file.unit.shutOffRatio ? "unit" : set.shutOffRatio ? "settings" : "house";
   return [
     { id: "shutOffRatio", value: shutOffRatioOf(file, context), unit: "", origin: ratio },
+    ...(booster ? boosterLines(booster) : []),
     { id: "cleanFilterDrop", value: CLEAN_FILTER.dropKPa, unit: "kPa", origin: "house" },
     percent("cleanFilterDropU", CLEAN_FILTER.uRelative),
     { id: "usualCharge", value: USUAL_CHARGE_KPA, unit: "kPa", origin: "house" },

@@ -75,3 +75,58 @@ describe("a vented tank", () => {
     expect(again.findings.map((one) => one.id)).not.toContain("airCharge");
   });
 });
+
+describe("a booster behind the filters", () => {
+  // A curve all but flat: 200 kPa at no flow, 0.02 kPa less at the plate's own flow.
+  const pumped = { ...N1, boosterShutOffRiseKPa: 200, boosterOpenFlowLPerH: 10_000 };
+  const plate = asThePlate(1);
+  const lower = (kPa: number): TypedReadings => ({
+    ...plate,
+    beforeFilterPressure: [N1.testPressureKPaGauge! + 7 - kPa, "kPa"],
+    afterFilterPressure: [N1.testPressureKPaGauge! - kPa, "kPa"],
+  });
+  const flowRatio = (unit: typeof pumped, readings: TypedReadings) =>
+    figure(judge(unit, readings).figures.asFound.flowRatio);
+  const filled = (judged: ReturnType<typeof judge>) => figure(judged.figures.asFound.fillingHours);
+
+  it("that adds 200 kPa makes what the plate says from 200 kPa less feed", () => {
+    expect(flowRatio(pumped, lower(200))).toBeCloseTo(1, 3);
+    expect(flowRatio({ ...N1, boosterShutOffRiseKPa: 200 } as typeof pumped, lower(200))).toBeGreaterThan(
+      1.5,
+    );
+  });
+  it("whose switch keeps it off adds nothing", () => {
+    const off = { ...pumped, boosterOffBelowKPaGauge: 150 };
+    expect(flowRatio(off, lower(200))).toBeCloseTo(1, 3);
+    expect(flowRatio({ ...off, boosterOffBelowKPaGauge: 300 }, plate)).toBeGreaterThan(0.6);
+    expect(flowRatio({ ...off, boosterOffBelowKPaGauge: 600 }, plate)).toBeCloseTo(1, 3);
+  });
+  it("fills the tank to its share of the pressure behind the pump, in the hours of that much more feed", () => {
+    const tank = { tankL: 53, airCharge: [10, "psi"] } as const;
+    const unit = (one: object) => ({ ...one, tankL: tank.tankL }) as typeof pumped;
+    const readings = (kPa: number): TypedReadings => ({ ...lower(kPa), airCharge: tank.airCharge });
+    const [with200, without] = [judge(unit(pumped), readings(200)), judge(unit(N1), readings(0))];
+    expect(filled(with200)).toBeCloseTo(filled(without), 2);
+    const full = (one: ReturnType<typeof judge>) => figure(one.figures.asFound.shutOffPressure);
+    expect(full(with200)).toBeCloseTo(full(without), 1);
+  });
+  it("is expected at every port as that much more feed pressure would be; the filters' gauge stands before it", () => {
+    const [with200, without] = [judge(pumped, lower(200)), judge(N1, plate)].map(({ expected }) => {
+      if (expected.kind !== "known") throw new Error(expected.kind);
+      return expected.value;
+    });
+    for (const port of ["permeateFlow", "drainFlow", "permeateTds"] as const)
+      expect(with200![port]!.value / without![port]!.value).toBeCloseTo(1, 2);
+    const kPaLess = converted(
+      without!.afterFilterPressure!.value - with200!.afterFilterPressure!.value,
+      "psi",
+      "kPa",
+    );
+    expect(kPaLess).toBeCloseTo(200, 0);
+  });
+  it("is named among what is taken for granted", () => {
+    const ids = judge(pumped, plate).assumed.map((one) => one.id);
+    expect(ids).toEqual(expect.arrayContaining(["boosterRise", "boosterOpenFlow", "boosterCurve"]));
+    expect(judge(N1, plate).assumed.map((one) => one.id)).not.toContain("boosterRise");
+  });
+});

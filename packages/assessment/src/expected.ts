@@ -21,6 +21,7 @@ import {
   temperatureFormOf,
 } from "./from-records.ts";
 import { amountOf, scaleOf, usable } from "./internal/amounts.ts";
+import { finiteRefusal } from "./internal/finite.ts";
 import { elementId, type Visit } from "./internal/parts-in-service.ts";
 import { phaseReadings, visitsUpTo } from "./internal/phase-readings.ts";
 import { remember } from "./internal/remember.ts";
@@ -41,7 +42,10 @@ const ports = remember(
 type ReadToday = Readonly<Partial<Record<ExpectedId, Expected>>>;
 
 /** "What should it read today?": two numbers (pressure, temperature) give every port's interval for a sound unit of this make and age. */
-export function expectedToday(file: UnitFile, visit: Visit, context: Context): Outcome<ReadToday> {
+export const expectedToday = (file: UnitFile, visit: Visit, context: Context): Outcome<ReadToday> =>
+  finiteRefusal(readToday(file, visit, context));
+
+function readToday(file: UnitFile, visit: Visit, context: Context): Outcome<ReadToday> {
   const readings = phaseReadings(visit, "asFound");
   const pressure = amountOf("beforeFilterPressure", readings, file);
   const temperature = amountOf("feedTemperature", readings, file);

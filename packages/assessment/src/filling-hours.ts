@@ -3,6 +3,7 @@ import type { UnitFile } from "@tapside/records";
 import { type Conditions, type FillingOptions, filling, type Unit } from "@tapside/reverse-osmosis";
 import type { Context, Figure } from "./assessment.ts";
 import {
+  boosted,
   elementFrom,
   physicsUnit,
   restrictorFrom,
@@ -38,7 +39,8 @@ export function fillingHours(
   const tank = tankOf(file, charge.kind === "known" ? charge.value.value : 0);
   if (tank.kind !== "known") return tank;
   return mapOutcome(elementFrom(now.value, file, temperatureFormOf(file, context)), (element) => {
-    const unit = {
+    // The pressure read at the element is behind filters and booster already.
+    const { booster: _, ...unit } = {
       ...physicsUnit(file, context, {
         element,
         restrictor: restrictorFrom(now.value, file),
@@ -46,7 +48,9 @@ export function fillingHours(
       }),
       cartridges: [],
     };
-    const standing = amountOf("staticPressure", readings, file);
+    const standing = mapOutcome(amountOf("staticPressure", readings, file), (feed) =>
+      known(boosted(feed, readings, file, now.value.drainLPerH!.value)),
+    );
     const filled = fill({
       unit,
       conditions: {

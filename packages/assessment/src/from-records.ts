@@ -2,6 +2,8 @@ import { known, mapOutcome, missing, type Outcome, type Uncertain } from "@tapsi
 import type { SlotId, UnitFile } from "@tapside/records";
 import {
   atmosphericPressureKPa,
+  type Booster,
+  boosterRiseKPa,
   defaultTemperatureForm,
   type Element,
   elementFromNameplate,
@@ -37,52 +39,89 @@ export const atmosphereOf = (file: UnitFile): number => {
 export const shutOffRatioOf = (file: UnitFile, context: Context): number =>
   file.unit.shutOffRatio ?? context.settings.shutOffRatio ?? usualShutOffRatio.middle;
 
+/** A pump's curve is known to about a tenth of its rise. Common practice, no source. */
+export const BOOSTER_RELATIVE = 0.1;
+
+/** The booster as the record has it; a curve of one point is none. */
+export function boosterOf(unit: Partial<UnitFile["unit"]>): Booster | undefined {
+  const { boosterShutOffRiseKPa, boosterOpenFlowLPerH, boosterOffBelowKPaGauge } = unit;
+  if (!(boosterShutOffRiseKPa! > 0 && boosterOpenFlowLPerH! > 0)) return undefined;
+  return {
+    shutOffRiseKPa: boosterShutOffRiseKPa!,
+    openFlowLPerH: boosterOpenFlowLPerH!,
+    ...(boosterOffBelowKPaGauge! > 0 && { offBelowKPaGauge: boosterOffBelowKPaGauge! }),
+  };
+}
+
+/** A pressure before the booster as it is behind it. The switch goes by the feed before the unit, where that was read. */
+export function boosted(
+  pressure: Uncertain,
+  readings: PhaseReadings,
+  file: Boosted,
+  flowLPerH: number,
+): Uncertain {
+  const booster = boosterOf(file.unit);
+  if (!booster) return pressure;
+  const feed = amountOf("beforeFilterPressure", readings, file);
+  const rise = boosterRiseKPa(booster, (feed.kind === "known" ? feed.value : pressure).value, flowLPerH);
+  return { value: pressure.value + rise, u: Math.hypot(pressure.u, BOOSTER_RELATIVE * rise) };
+}
+
+type Boosted = Pick<UnitFile, "instruments" | "unit">;
+
+/** Water through filters and pump with permeate running, L/h. */
+function throughLPerH(readings: PhaseReadings, file: Boosted): number {
+  const flow = ["permeateFlow", "drainFlow"].map((slot) => amountOf(slot as SlotId, readings, file));
+  return flow.every((one) => one.kind === "known")
+    ? flow.reduce((sum, one) => sum + (one.kind === "known" ? one.value.value : 0), 0)
+    : CLEAN_FILTER.atLPerH;
+}
+
 /**
- * Pressure at the element: read after the filters, else before them less the drop of clean cartridges, its doubt widened.
+ * Pressure at the element: read after the filters, else before them less the drop of clean cartridges, its doubt widened; behind a
+ * booster, that and the pump's rise.
  */
 export function membranePressure(
   readings: PhaseReadings,
-  file: Pick<UnitFile, "instruments">,
+  file: Boosted,
 ): Outcome<Uncertain & { readonly assumedClean: boolean }> {
+  const litres = throughLPerH(readings, file);
+  const behind = (value: Uncertain, assumedClean: boolean) =>
+    known({ ...boosted(value, readings, file, litres), assumedClean });
   const after = amountOf("afterFilterPressure", readings, file);
-  if (after.kind === "known") return known({ ...after.value, assumedClean: false });
+  if (after.kind === "known") return behind(after.value, false);
   const before = amountOf("beforeFilterPressure", readings, file);
   if (before.kind !== "known") return missing("afterFilterPressure");
-  const flow = ["permeateFlow", "drainFlow"].map((slot) => amountOf(slot as SlotId, readings, file));
-  const litres = flow.every((one) => one.kind === "known")
-    ? flow.reduce((sum, one) => sum + (one.kind === "known" ? one.value.value : 0), 0)
-    : CLEAN_FILTER.atLPerH;
   const dropKPa = CLEAN_FILTER.dropKPa * (litres / CLEAN_FILTER.atLPerH) ** 1.3;
-  return known({
-    value: before.value.value - dropKPa,
-    u: Math.hypot(before.value.u, CLEAN_FILTER.uRelative * dropKPa),
-    assumedClean: true,
-  });
+  const u = Math.hypot(before.value.u, CLEAN_FILTER.uRelative * dropKPa);
+  return behind({ value: before.value.value - dropKPa, u }, true);
 }
 
 /** One phase's readings as the physics wants them; what is missing is named by slot. */
 export const standardReadings = (readings: PhaseReadings, file: UnitFile): Outcome<StandardReadings> =>
-  setOf(readings, file.instruments);
+  setOf(readings, file.instruments, file.unit);
 
-const setOf = rememberWith((readings: PhaseReadings, instruments: UnitFile["instruments"]) => {
-  const file = { instruments };
-  const slots = {
-    permeateLPerH: amountOf("permeateFlow", readings, file),
-    drainLPerH: amountOf("drainFlow", readings, file),
-    membranePressureKPaGauge: membranePressure(readings, file),
-    temperatureC: amountOf("feedTemperature", readings, file),
-    feedMgPerL: amountOf("feedTds", readings, file),
-    permeateMgPerL: amountOf("permeateTds", readings, file),
-  };
-  const absent = Object.values(slots).flatMap((one) => (one.kind === "missing" ? one.missing : []));
-  if (absent.length > 0) return missing(...absent) as Outcome<StandardReadings>;
-  const entries = Object.entries(slots).flatMap(([name, one]) =>
-    one.kind === "known" ? [[name, one.value]] : [],
-  );
-  if (entries.length < Object.keys(slots).length)
-    return Object.values(slots).find((one) => one.kind === "refused") as Outcome<never>;
-  return known(Object.fromEntries(entries) as StandardReadings);
-});
+const setOf = rememberWith(
+  (readings: PhaseReadings, instruments: UnitFile["instruments"], unit: UnitFile["unit"]) => {
+    const file = { instruments, unit };
+    const slots = {
+      permeateLPerH: amountOf("permeateFlow", readings, file),
+      drainLPerH: amountOf("drainFlow", readings, file),
+      membranePressureKPaGauge: membranePressure(readings, file),
+      temperatureC: amountOf("feedTemperature", readings, file),
+      feedMgPerL: amountOf("feedTds", readings, file),
+      permeateMgPerL: amountOf("permeateTds", readings, file),
+    };
+    const absent = Object.values(slots).flatMap((one) => (one.kind === "missing" ? one.missing : []));
+    if (absent.length > 0) return missing(...absent) as Outcome<StandardReadings>;
+    const entries = Object.entries(slots).flatMap(([name, one]) =>
+      one.kind === "known" ? [[name, one.value]] : [],
+    );
+    if (entries.length < Object.keys(slots).length)
+      return Object.values(slots).find((one) => one.kind === "refused") as Outcome<never>;
+    return known(Object.fromEntries(entries) as StandardReadings);
+  },
+);
 
 export const RATING_RELATIVE = { flow: 0.09, salt: 0.22 } as const;
 
@@ -176,6 +215,7 @@ export function physicsUnit(
   context: Context,
   parts: { readonly element: Element; readonly restrictor: Restrictor; readonly tank?: Tank | undefined },
 ): Unit {
+  const booster = boosterOf(file.unit);
   return {
     cartridges: [{ id: "preFilters", dropKPa: CLEAN_FILTER.dropKPa, atLPerH: CLEAN_FILTER.atLPerH }],
     elements: [parts.element],
@@ -184,5 +224,6 @@ export function physicsUnit(
     tanks: parts.tank ? [parts.tank] : [],
     atmosphericKPa: atmosphereOf(file),
     ...(file.unit.ventedTank && { storage: "vented" }),
+    ...(booster && { booster }),
   };
 }

@@ -9,6 +9,7 @@ export { assess } from "./assess.ts";
 export * from "./assessment.ts";
 export { atMostByConductivity } from "./at-most-by-conductivity.ts";
 export { dueItems, USUAL_MONTHS } from "./due.ts";
+export { expectedToday } from "./expected.ts";
 export { feedHistory } from "./feed-history.ts";
 export { feedWaterReadings, givenNames } from "./feed-water.ts";
 export { lifeOnStrip, type PlacedLifePoint } from "./life-on-strip.ts";

@@ -1,6 +1,7 @@
 import { allKnown, propagate } from "@tapside/quantities";
 import type { SlotId, UnitFile } from "@tapside/records";
 import type { Question } from "./assessment.ts";
+import { boosterOf, membranePressure } from "./from-records.ts";
 import { amountOf, type PhaseReadings, scaleOf, usable } from "./internal/amounts.ts";
 import type { Visit } from "./internal/parts-in-service.ts";
 import { phaseReadings, visitsUpTo } from "./internal/phase-readings.ts";
@@ -77,7 +78,8 @@ function outOfOrder(readings: PhaseReadings, file: UnitFile): Question[] {
   if (above(readings, file, "beforeFilterPressure", "staticPressure", 0))
     out.push({ id: "flowingAboveStatic", slots: ["beforeFilterPressure", "staticPressure"] });
   const feed = readings.staticPressure ? "staticPressure" : "beforeFilterPressure";
-  if (above(readings, file, "tankFullPressure", feed, NIGHT_KPA))
+  const pumpKPa = boosterOf(file.unit)?.shutOffRiseKPa ?? 0;
+  if (above(readings, file, "tankFullPressure", feed, NIGHT_KPA + pumpKPa))
     out.push({ id: "tankAboveFeedPressure", slots: ["tankFullPressure", feed] });
   if (above(readings, file, "tankAfterPressure", "tankFullPressure", 0))
     out.push({ id: "tankRoseWhileDrawing", slots: ["tankAfterPressure", "tankFullPressure"] });
@@ -151,7 +153,8 @@ function waterBalance(readings: PhaseReadings, file: UnitFile): Question[] {
         detail: { recovery: Math.round(100 * recovery) },
       },
     ];
-  const after = amountOf("afterFilterPressure", readings, file);
+  if (amountOf("afterFilterPressure", readings, file).kind !== "known") return [];
+  const after = membranePressure(readings, file);
   const { ratedRejectLPerH, testPressureKPaGauge, twoElements } = file.unit;
   if (
     after.kind !== "known" ||

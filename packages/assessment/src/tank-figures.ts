@@ -18,7 +18,14 @@ import {
   usableLitres,
 } from "@tapside/reverse-osmosis";
 import type { Context, Figure } from "./assessment.ts";
-import { atmosphereOf, membranePressure, shutOffRatioOf, tankLitres, tankOf } from "./from-records.ts";
+import {
+  atmosphereOf,
+  boosted,
+  membranePressure,
+  shutOffRatioOf,
+  tankLitres,
+  tankOf,
+} from "./from-records.ts";
 import { amountOf, type PhaseReadings } from "./internal/amounts.ts";
 import { finite } from "./internal/finite.ts";
 
@@ -65,7 +72,10 @@ export function applianceMinimumKPa(file: UnitFile): Outcome<number> {
 export function shutOffKPa(readings: PhaseReadings, file: UnitFile, context: Context): Outcome<Uncertain> {
   if (file.unit.ventedTank) return refused("vented-tank");
   const standing = amountOf("staticPressure", readings, file);
-  const feed: Outcome<Uncertain> = standing.kind === "known" ? standing : membranePressure(readings, file);
+  const feed: Outcome<Uncertain> =
+    standing.kind === "known"
+      ? known(boosted(standing.value, readings, file, drainLPerH(readings, file)))
+      : membranePressure(readings, file);
   return mapOutcome(feed, ({ value, u }) => {
     const ratio = shutOffRatioOf(file, context);
     return known({
@@ -73,6 +83,12 @@ export function shutOffKPa(readings: PhaseReadings, file: UnitFile, context: Con
       u: Math.hypot(ratio * u, SHUT_OFF_U * value),
     });
   });
+}
+
+/** What still runs through a booster as the tank gets full. */
+function drainLPerH(readings: PhaseReadings, file: UnitFile): number {
+  const drain = amountOf("drainFlow", readings, file);
+  return drain.kind === "known" ? drain.value.value : (file.unit.ratedRejectLPerH ?? 0);
 }
 
 /** Full tank: its gauge when read, else where the shut-off should close. */

@@ -53,11 +53,12 @@ function fromReadings(
   const set = standardReadings(readings, file);
   if (set.kind !== "known") return set;
   return mapOutcome(elementFrom(set.value, file, temperatureFormOf(file, context)), (element) => {
-    const pressure = set.value.membranePressureKPaGauge!.value;
     const drop = filterDropKPa(readings, file);
     const flow = set.value.permeateLPerH!.value + set.value.drainLPerH!.value;
     const dropKPa = drop.kind === "known" ? Math.max(0.5, drop.value.value) : CLEAN_FILTER.dropKPa;
-    const before = amountOf("beforeFilterPressure", readings, file);
+    const feed = (["beforeFilterPressure", "afterFilterPressure"] as const)
+      .map((slot) => amountOf(slot, readings, file))
+      .find((one) => one.kind === "known");
     const standing = amountOf("staticPressure", readings, file);
     const base = physicsUnit(file, context, {
       element,
@@ -72,7 +73,7 @@ function fromReadings(
         ],
       },
       conditions: {
-        feedPressureKPaGauge: before.kind === "known" ? before.value.value : pressure,
+        feedPressureKPaGauge: feed?.kind === "known" ? feed.value.value : USUAL.feedKPa,
         temperatureC: set.value.temperatureC!.value,
         feedMgPerL: set.value.feedMgPerL!.value,
         tankPressureKPaGauge: 0,

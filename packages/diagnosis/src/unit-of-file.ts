@@ -2,6 +2,8 @@ import { known, missing, type Outcome } from "@tapside/quantities";
 import type { KeptVisit, UnitFile } from "@tapside/records";
 import {
   atmosphericPressureKPa,
+  type Booster,
+  boosterRiseKPa,
   type Element,
   elementFromNameplate,
   type Nameplate,
@@ -33,8 +35,23 @@ interface Plates {
 const areaOf = ({ unit }: UnitFile): number | undefined =>
   unit.membraneAreaM2 && unit.membraneAreaM2 * (unit.twoElements ? 2 : 1);
 
+/** A curve of one point is none. */
+function boosterOf({ unit }: UnitFile): Booster | undefined {
+  const { boosterShutOffRiseKPa: rise, boosterOpenFlowLPerH: open, boosterOffBelowKPaGauge } = unit;
+  if (!(rise! > 0 && open! > 0)) return undefined;
+  return {
+    shutOffRiseKPa: rise!,
+    openFlowLPerH: open!,
+    ...(boosterOffBelowKPaGauge! > 0 && { offBelowKPaGauge: boosterOffBelowKPaGauge! }),
+  };
+}
+
 /** A visit's readings as if they were a label. */
-function plateOfVisit(visit: KeptVisit, areaM2: number | undefined): Plates | undefined {
+function plateOfVisit(
+  visit: KeptVisit,
+  areaM2: number | undefined,
+  booster: Booster | undefined,
+): Plates | undefined {
   for (const phase of ["asLeft", "asFound"] as const) {
     const slots = visit.readings[phase];
     const permeateLPerH = signValue("permeateFlow", slots.permeateFlow);
@@ -49,8 +66,10 @@ function plateOfVisit(visit: KeptVisit, areaM2: number | undefined): Plates | un
     const after = signValue("afterFilterPressure", slots.afterFilterPressure);
     const before = signValue("beforeFilterPressure", slots.beforeFilterPressure);
     const lost = CLEAN.dropKPa * ((permeateLPerH + drain) / CLEAN.atLPerH) ** 1.3;
-    const pressureKPaGauge = after ?? (before === undefined ? undefined : before - lost);
-    if (!pressureKPaGauge) continue;
+    const behindFilters = after ?? (before === undefined ? undefined : before - lost);
+    if (!behindFilters) continue;
+    const rise = booster ? boosterRiseKPa(booster, before ?? behindFilters, permeateLPerH + drain) : 0;
+    const pressureKPaGauge = behindFilters + rise;
     return {
       plate: {
         permeateLPerH,
@@ -102,7 +121,7 @@ function platesOf(file: UnitFile, today: KeptVisit): Plates | undefined {
       visit.kind === "commissioning" &&
       (visit.startedAt ?? "").slice(0, 10) >= since,
   );
-  const own = handOver && plateOfVisit(handOver, areaOf(file));
+  const own = handOver && plateOfVisit(handOver, areaOf(file), boosterOf(file));
   return own ?? plateOfLabel(file);
 }
 
@@ -137,6 +156,7 @@ const tankOf = (volumeL: number, file: UnitFile, today: KeptVisit) => ({
 
 function composed(file: UnitFile, today: KeptVisit, element: Element, restrictor: Restrictor): Unit {
   const { unit, site } = file;
+  const booster = boosterOf(file);
   return {
     cartridges: [{ id: "preFilters", ...CLEAN }],
     elements: [element],
@@ -146,6 +166,7 @@ function composed(file: UnitFile, today: KeptVisit, element: Element, restrictor
     ...(unit.ventedTank && ({ storage: "vented", rePressure: USUAL_PUMP } as const)),
     atmosphericKPa: Math.max(60, atmosphericPressureKPa(site.altitudeM ?? 0)),
     outletCartridges: [{ id: "postFilter", dropKPa: 25, atLPerH: 120 }],
+    ...(booster && { booster }),
     ...(unit.blendValve && { blendFraction: USUAL_BLEND }),
     ...(unit.remineraliser && { addedMgPerL: USUAL_ADDED_MG_PER_L }),
   };

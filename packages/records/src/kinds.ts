@@ -257,6 +257,11 @@ export interface Unit {
   readonly twoTanks?: boolean;
   /** A tank without air pressure, filled to its float, with a pump of its own behind it. */
   readonly ventedTank?: boolean;
+  /** A booster pump behind the filters and their gauge, by two points of its curve; both or there is none. */
+  readonly boosterShutOffRiseKPa?: number;
+  readonly boosterOpenFlowLPerH?: number;
+  /** Its switch keeps it off below this feed pressure. */
+  readonly boosterOffBelowKPaGauge?: number;
   readonly tankMaximumAcceptanceL?: number;
   readonly tankPlatePressureKPaGauge?: number;
   /** Shut-off closes at this share of the feed pressure (gauge). Usual 0.60 to 0.67. */

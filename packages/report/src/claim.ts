@@ -96,6 +96,9 @@ function unitLines(book: Book, file: UnitFile, { claim: says, decimalSign }: Mes
     unit.ratedRejectionPercent && says.rejection(unit.ratedRejectionPercent),
     unit.testPressureKPaGauge && says.atPressure(three(unit.testPressureKPaGauge)),
     unit.twoElements && says.twoElements,
+    unit.boosterShutOffRiseKPa &&
+      unit.boosterOpenFlowLPerH &&
+      says.booster(three(unit.boosterShutOffRiseKPa), three(unit.boosterOpenFlowLPerH)),
     unit.tankL && says.tank(three(unit.tankL), unit.twoTanks === true, unit.ventedTank === true),
   ].filter(Boolean);
   const places = unitHistory(book, unit.id).map((span) => {

@@ -1,7 +1,7 @@
 import { known, type Outcome, refused } from "@tapside/quantities";
+import { type FillingSpan, fillingSpan } from "./internal/filling-span.ts";
 import { gaussNodes } from "./internal/gauss-legendre.ts";
-import { shutsOffAtKPaGauge } from "./internal/shuts-off-at.ts";
-import { litresInTanks, tanksPressureKPaGauge } from "./internal/tanks.ts";
+import { tanksPressureKPaGauge } from "./internal/tanks.ts";
 import { type FlowingPoint, operatingPoint } from "./operating-point.ts";
 import type { Conditions, Unit } from "./unit.ts";
 
@@ -60,34 +60,14 @@ export function filling(
   conditions: Omit<Conditions, "tankPressureKPaGauge">,
   options: FillingOptions = {},
 ): Outcome<Filling> {
-  if (unit.tanks.length === 0) return refused("no-tank");
-  if (unit.shutOff.stuckOpen) return refused("never-shuts-off");
-  if (unit.storage === "vented") return integrate(unit, conditions, ventedSpan(unit), options);
-  const end = shutsOffAtKPaGauge(unit, conditions, options.staticFeedKPaGauge);
-  if (end.kind !== "known") return end;
-  const fromKPaGauge = options.fromKPaGauge ?? Math.min(...unit.tanks.map((tank) => tank.airChargeKPaGauge));
-  const fromL = litresInTanks(unit, fromKPaGauge);
-  const toL = litresInTanks(unit, end.value);
-  if (!(toL > fromL)) return refused("shut-off-below-air-charge", { shutOffKPaGauge: end.value });
-  return integrate(unit, conditions, { fromL, toL, fromKPaGauge, toKPaGauge: end.value }, options);
-}
-
-function ventedSpan(unit: Unit): Span {
-  const toL = unit.tanks.reduce((sum, tank) => sum + (tank.maximumWaterL ?? tank.volumeL), 0);
-  return { fromL: 0, toL, fromKPaGauge: 0, toKPaGauge: 0 };
-}
-
-interface Span {
-  readonly fromL: number;
-  readonly toL: number;
-  readonly fromKPaGauge: number;
-  readonly toKPaGauge: number;
+  const span = fillingSpan(unit, conditions, options);
+  return span.kind === "known" ? integrate(unit, conditions, span.value, options) : span;
 }
 
 function integrate(
   unit: Unit,
   conditions: Omit<Conditions, "tankPressureKPaGauge">,
-  span: Span,
+  span: FillingSpan,
   options: FillingOptions,
 ): Outcome<Filling> {
   const at = (tankPressureKPaGauge: number) =>

@@ -1,4 +1,5 @@
 export { atmosphericPressureKPa } from "./atmospheric-pressure.ts";
+export { boosterRiseKPa } from "./booster-rise.ts";
 export { type BucketTest, bucketTest, type TankFound } from "./bucket-test.ts";
 export { type CapillaryFlow, capillaryFlow } from "./capillary-flow.ts";
 export { carbonicPk1, freeCarbonDioxideMgPerL } from "./carbonic-acid.ts";
@@ -80,6 +81,7 @@ export { standardVesselDrop } from "./standard-vessel-drop.ts";
 export { type Standardised, type StandardReadings, standardise } from "./standardise.ts";
 export { type HoldUp, type Standby, type StandingStart, standby, usualHoldUp } from "./standby.ts";
 export { standingLeakLPerH } from "./standing-leak.ts";
+export { standingPressureKPaGauge } from "./standing-pressure.ts";
 export {
   bestAirChargeKPaGauge,
   storedLitres,

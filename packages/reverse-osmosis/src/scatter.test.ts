@@ -1,22 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { type ExpectedPort, expectedReadings, type Scatter, usualScatter } from "./expected-readings.ts";
-import { filling } from "./filling.ts";
+import { type ExpectedPort, expectedReadings, usualScatter } from "./expected-readings.ts";
 import { fitUnit } from "./fit-unit.ts";
+import { drawnReading, normals } from "./internal/drawn-reading.test-helper.ts";
 import { operatingPoint } from "./operating-point.ts";
 import { simpleUnit } from "./simple-unit.ts";
 import type { Unit } from "./unit.ts";
-
-/** Seeded normal deviates: a 32-bit mixing generator (public-domain constants) and Box–Muller. */
-function normals(seed: number): () => number {
-  let state = seed;
-  const uniform = () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-  return () => Math.sqrt(-2 * Math.log(1 - uniform())) * Math.cos(2 * Math.PI * uniform());
-}
 
 const element = { areaM2: 1.5, waterLPerM2HBar: 4.2, saltLPerM2H: 0.65, polarisation: 1.1 };
 const unit: Unit = {
@@ -32,51 +20,11 @@ const draws = process.env.TAPSIDE_DEPTH ? 4000 : 1200;
 /** 19 in 20 of so many draws, within four standard deviations of counting and 1 in 100 for what first order leaves out. */
 const slack = 4 * Math.sqrt((0.95 * 0.05) / draws) + 0.01;
 
-/** A sound unit drawn with the scatter, then read with the meters' own: the whole model each time, no slopes. */
-function readOne(normal: () => number, s: Scatter): Partial<Record<ExpectedPort, number>> {
-  const drawn: Unit = {
-    ...unit,
-    cartridges: unit.cartridges.map((c) => ({
-      ...c,
-      dropKPa: c.dropKPa * Math.exp(normal() * s.filterDropRelative),
-    })),
-    elements: unit.elements.map((e) => ({
-      ...e,
-      waterLPerM2HBar: e.waterLPerM2HBar * Math.exp(normal() * s.waterRelative),
-      saltLPerM2H: e.saltLPerM2H * Math.exp(normal() * s.saltRelative),
-    })),
-    restrictor: { ...unit.restrictor, scale: Math.exp(normal() * s.restrictorRelative) },
-    shutOff: { ratio: unit.shutOff.ratio + normal() * s.shutOffRatio },
-    tanks: unit.tanks.map((t) => ({
-      ...t,
-      airChargeKPaGauge: Math.max(0, t.airChargeKPaGauge + normal() * s.airChargeKPa),
-    })),
-  };
-  const conditions = {
-    feedPressureKPaGauge: today.feedPressureKPaGauge.value + normal() * today.feedPressureKPaGauge.u,
-    temperatureC: today.temperatureC.value + normal() * today.temperatureC.u,
-    feedMgPerL: today.feedMgPerL.value + normal() * today.feedMgPerL.u,
-  };
-  const open = operatingPoint(drawn, { ...conditions, tankPressureKPaGauge: 0 }, { segments: 6 });
-  const filled = filling(drawn, conditions, { segments: 6 });
-  if (open.kind !== "flowing" || filled.kind !== "known") throw new Error(filled.kind);
-  const solids = (x: number) => x * (1 + normal() * s.solidsReadingRelative) + normal() * s.solidsStepMgPerL;
-  const flow = (x: number) => x * (1 + normal() * s.flowReadingRelative);
-  return {
-    afterFilter: open.afterFilterKPaGauge + normal() * s.gaugeKPa,
-    drain: flow(open.concentrateLPerH),
-    permeate: flow(open.permeateLPerH),
-    permeateToWaste: solids(open.permeateMgPerL),
-    tankFull: filled.value.shutOffKPaGauge + normal() * s.gaugeKPa,
-    delivered: solids(filled.value.meanMgPerL),
-  };
-}
-
 describe("intervals hold what they say they hold (simulation with a fixed seed)", () => {
   const expected = expectedReadings(unit, today);
   if (expected.kind !== "known") throw new Error(expected.kind);
   const normal = normals(4711);
-  const runs = Array.from({ length: draws }, () => readOne(normal, usualScatter));
+  const runs = Array.from({ length: draws }, () => drawnReading(unit, today, normal, usualScatter));
   it.each(Object.keys(expected.value) as ExpectedPort[])(
     "what it should read today, %s: 19 in 20",
     (port) => {

@@ -8,6 +8,8 @@ import type { Tube } from "./tube-drop.ts";
 export interface Booster {
   readonly shutOffRiseKPa: number;
   readonly openFlowLPerH: number;
+  /** A switch keeps it off while the feed pressure before the unit is lower. */
+  readonly offBelowKPaGauge?: number;
 }
 
 /** Hydraulic shut-off: closes at `ratio` of the feed pressure, opens again `hysteresis` of the feed pressure lower. */

@@ -13,6 +13,7 @@ export interface ClaimWords {
   rejection(percent: number): string;
   atPressure(kPa: string): string;
   readonly twoElements: string;
+  booster(kPa: string, litresPerHour: string): string;
   tank(litres: string, two: boolean, vented: boolean): string;
   readonly store: string;
   place(place: string, site: string, from: string, until: string, why: string): string;

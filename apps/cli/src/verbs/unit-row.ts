@@ -52,6 +52,7 @@ export function unitOfRow(row: Row): Outcome<Unit> {
     tanks: cell(row, "tanks", 1),
     boosterKPa: cell(row, "booster_kPa", 0),
     boosterLPerH: positive(row, "booster_open_L_h", 200),
+    boosterOffBelowKPaGauge: cell(row, "booster_off_below_kPa_gauge", 0),
     blendFraction: cell(row, "blend_fraction", 0),
     leakLPerHBar: cell(row, "seal_leak_L_h_bar", 0),
   });
@@ -68,7 +69,11 @@ export function unitOfRow(row: Row): Outcome<Unit> {
       })),
       arrangement: row.arrangement?.trim() === "parallel" ? "parallel" : "series",
       ...(v.boosterKPa > 0 && {
-        booster: { shutOffRiseKPa: v.boosterKPa, openFlowLPerH: v.boosterLPerH },
+        booster: {
+          shutOffRiseKPa: v.boosterKPa,
+          openFlowLPerH: v.boosterLPerH,
+          offBelowKPaGauge: v.boosterOffBelowKPaGauge,
+        },
       }),
       ...(v.blendFraction > 0 && { blendFraction: v.blendFraction }),
       restrictor: { kind: "rated", ratedLPerH: v.ratedLPerH, ratedKPa: v.ratedKPa },

@@ -61,6 +61,9 @@ export function turned(tried: Tried, knob: KnobId, way: 1 | -1): Tried {
 export function applied(base: UnitAsRead, tried: Tried, newElement: Unit["elements"]): UnitAsRead {
   const start = asItIs(base);
   const { unit, conditions } = base;
+  // A unit that has its own booster is tried without it.
+  const { booster: own, ...rest } = unit;
+  const booster = tried.parts.booster ? (own ? undefined : BOOSTER) : own;
   const charge = tried.chargePsi === start.chargePsi ? undefined : kPa(tried.chargePsi);
   const feedChange = tried.feedPsi - start.feedPsi;
   const tanks = unit.tanks.map(
@@ -69,11 +72,11 @@ export function applied(base: UnitAsRead, tried: Tried, newElement: Unit["elemen
   return {
     ...base,
     unit: {
-      ...unit,
+      ...rest,
+      ...(booster && { booster }),
       tanks: tried.parts.tank ? [...tanks, ...tanks] : tanks,
       elements: tried.parts.element ? newElement : unit.elements,
       restrictor: { ...unit.restrictor, scale: (unit.restrictor.scale ?? 1) * tried.restrictor },
-      ...(tried.parts.booster && { booster: BOOSTER }),
     },
     conditions: {
       ...conditions,

@@ -7,6 +7,7 @@ interface KnobsProps {
   readonly start: Tried;
   readonly canRenew: boolean;
   readonly vented: boolean;
+  readonly hasBooster: boolean;
   readonly onTurn: (next: Tried) => void;
 }
 
@@ -18,7 +19,7 @@ const VALUES: Readonly<Record<KnobId, (tried: Tried) => number>> = {
 };
 
 /** One number at a time under the thumb; the parts beside it are put in and taken out by a tap. */
-export function Knobs({ tried, start, canRenew, vented, onTurn }: KnobsProps) {
+export function Knobs({ tried, start, canRenew, vented, hasBooster, onTurn }: KnobsProps) {
   const [knob, setKnob] = useState<KnobId>("water");
   const value = (id: KnobId, of: Tried) => words.value[id](String(VALUES[id](of)));
   return (
@@ -31,7 +32,7 @@ export function Knobs({ tried, start, canRenew, vented, onTurn }: KnobsProps) {
             aria-pressed={tried.parts[part]}
             onClick={() => onTurn({ ...tried, parts: { ...tried.parts, [part]: !tried.parts[part] } })}
           >
-            {words.parts[part]}
+            {part === "booster" && hasBooster ? words.withoutBooster : words.parts[part]}
           </button>
         ))}
       </div>

@@ -5,6 +5,7 @@ import {
   elementProfile,
   type Filling,
   filling,
+  standingPressureKPaGauge,
   usableLitres,
 } from "@tapside/reverse-osmosis";
 
@@ -28,7 +29,13 @@ export function outcomeOf({
   staticFeedKPaGauge,
   minimumKPaGauge,
 }: UnitAsRead): Outcome<TriedOutcome> {
-  const options = { panels, segments: 10, ...(staticFeedKPaGauge !== undefined && { staticFeedKPaGauge }) };
+  const options = {
+    panels,
+    segments: 10,
+    ...(staticFeedKPaGauge !== undefined && {
+      staticFeedKPaGauge: standingPressureKPaGauge(unit, conditions, staticFeedKPaGauge),
+    }),
+  };
   return mapOutcome(elementProfile(unit, conditions), (element) =>
     mapOutcome(filling(unit, conditions, options), (filled) => {
       const swing = { fullKPaGauge: filled.shutOffKPaGauge, minimumKPaGauge };

@@ -77,6 +77,7 @@ function Bench({ file, base }: { file: UnitFile; base: UnitAsRead }) {
         tried={tried}
         start={start}
         canRenew={fresh.kind === "known"}
+        hasBooster={base.unit.booster !== undefined}
         vented={file.unit.ventedTank === true}
         onTurn={setTried}
       />

@@ -15,6 +15,7 @@ export const tryEn = {
   parts: { tank: "Second tank", element: "New element", booster: "Booster" } as Readonly<
     Record<PartId, string>
   >,
+  withoutBooster: "Without booster",
   value: {
     water: (v: string) => `${v} °C`,
     feed: (v: string) => `${v} psi`,

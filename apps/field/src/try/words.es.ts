@@ -10,6 +10,7 @@ export const tryEs: Packs["visit"]["tryOut"] = {
   fromNameplate: "como dice su placa",
   knobs: { water: "Agua", feed: "Entrada", charge: "Carga de aire", restrictor: "Restrictor" },
   parts: { tank: "Segundo tanque", element: "Elemento nuevo", booster: "Bomba elevadora" },
+  withoutBooster: "Sin bomba",
   value: {
     water: (v) => `${v} °C`,
     feed: (v) => `${v} psi`,

@@ -84,6 +84,9 @@ export const setupEn = {
     twoElements: "Has two elements (nameplate: of one)",
     twoTanks: "Has two tanks of this volume",
     ventedTank: "Tank without air pressure, with its own pump",
+    boosterRise: "Booster after the filters: pressure it adds at no flow",
+    boosterOpenFlow: "Booster: flow at which it adds nothing",
+    boosterOffBelow: "Booster: its switch is off below feed pressure",
     portsAbsent: "Not there on this unit (never asked again)",
     ports: {
       beforeFilter: "Gauge before the filters",

@@ -1,6 +1,6 @@
+import { boosterRiseKPa } from "../booster-rise.ts";
 import { cartridgeDropKPa } from "../cartridge-drop.ts";
 import type { Conditions, Unit } from "../unit.ts";
-import { pumpRiseKPa } from "./pump-rise.ts";
 import { tubesLossKPa } from "./tubes-loss.ts";
 
 /** Pressure left at the filters' gauge and at the element: falls with flow, so that the unit has one answer. */
@@ -11,7 +11,7 @@ export function feedSide(unit: Unit, conditions: Pick<Conditions, "feedPressureK
     let pressure = feedPressureKPaGauge;
     for (const cartridge of cartridges) pressure -= cartridgeDropKPa(cartridge, flowLPerH);
     if (feedTubes) pressure -= tubesLossKPa(feedTubes, flowLPerH, temperatureC);
-    return booster ? pressure + pumpRiseKPa(booster, flowLPerH) : pressure;
+    return booster ? pressure + boosterRiseKPa(booster, feedPressureKPaGauge, flowLPerH) : pressure;
   };
   const { sticking } = shutOff;
   return {

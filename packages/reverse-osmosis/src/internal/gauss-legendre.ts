@@ -6,8 +6,17 @@ const half = [
   [0.9602898564975363, 0.1012285362903763],
 ] as const;
 
+type Nodes = readonly (readonly [position: number, weight: number])[];
+
 /** Nodes on [0, 1] in rising order with weights that sum to 1. */
-export const gaussNodes: readonly (readonly [position: number, weight: number])[] = [
+export const gaussNodes: Nodes = [
   ...half.map(([x, w]) => [(1 - x) / 2, w / 2] as const).reverse(),
   ...half.map(([x, w]) => [(1 + x) / 2, w / 2] as const),
+];
+
+/** The 3-point rule of the same table on [0, 1], for how much a mean moves rather than the mean itself. */
+export const fewGaussNodes: Nodes = [
+  [(1 - Math.sqrt(0.6)) / 2, 5 / 18],
+  [1 / 2, 8 / 18],
+  [(1 + Math.sqrt(0.6)) / 2, 5 / 18],
 ];

@@ -3,20 +3,26 @@ import { operatingPoint } from "../operating-point.ts";
 import { shutOffPressureKPaGauge } from "../shut-off.ts";
 import type { Conditions, Unit } from "../unit.ts";
 
+interface ShutOffSearch {
+  readonly segments?: number;
+  readonly withinKPa?: number;
+}
+
 /** Tank pressure at which filling ends: the shut-off's share of what stands before it with next to no permeate flowing. */
 export function shutsOffAtKPaGauge(
   unit: Unit,
   conditions: Omit<Conditions, "tankPressureKPaGauge">,
   staticFeedKPaGauge?: number,
+  { withinKPa = 1e-6, ...options }: ShutOffSearch = {},
 ): Outcome<number> {
   const { ratio } = unit.shutOff;
   if (staticFeedKPaGauge !== undefined) return known(shutOffPressureKPaGauge(staticFeedKPaGauge, ratio));
   let end = shutOffPressureKPaGauge(conditions.feedPressureKPaGauge, ratio);
   for (let n = 0; n < 30; n++) {
-    const point = operatingPoint(unit, { ...conditions, tankPressureKPaGauge: Math.max(0, end) });
+    const point = operatingPoint(unit, { ...conditions, tankPressureKPaGauge: Math.max(0, end) }, options);
     if (point.kind === "refused") return point;
     const next = shutOffPressureKPaGauge(point.afterFilterKPaGauge, ratio);
-    if (Math.abs(next - end) < 1e-6) return known(next);
+    if (Math.abs(next - end) < withinKPa) return known(next);
     end = next;
   }
   return known(end);

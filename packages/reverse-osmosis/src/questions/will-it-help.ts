@@ -2,6 +2,7 @@ import { known, mapOutcome, type Outcome } from "@tapside/quantities";
 import { type Interval, type Scatter, type Today, usualScatter } from "../expected-readings.ts";
 import { filling } from "../filling.ts";
 import { type Draw, middleDraw, variedUnit } from "../internal/varied-unit.ts";
+import { standingPressureKPaGauge } from "../standing-pressure.ts";
 import { usableLitres } from "../tank.ts";
 import type { Unit } from "../unit.ts";
 
@@ -83,7 +84,9 @@ function feltOf(unit: Unit, question: HelpQuestion, draw: Draw): Outcome<Values>
   };
   const filled = filling(varied, conditions, {
     segments,
-    ...(staticFeedKPaGauge !== undefined && { staticFeedKPaGauge }),
+    ...(staticFeedKPaGauge !== undefined && {
+      staticFeedKPaGauge: standingPressureKPaGauge(varied, conditions, staticFeedKPaGauge),
+    }),
   });
   return mapOutcome(filled, ({ hours, meanMgPerL, shutOffKPaGauge }) => {
     const swing = { fullKPaGauge: shutOffKPaGauge, minimumKPaGauge };

@@ -22,6 +22,7 @@ export const claim: ClaimWords = {
   rejection: (percent) => `rejection ${percent} %`,
   atPressure: (kPa) => `at ${kPa} kPa`,
   twoElements: "two elements, the plate for one",
+  booster: (kPa, lPerH) => `booster ${kPa} kPa at no flow, ${lPerH} L/h at no rise`,
   tank: (litres, two, vented) => `${vented ? "vented tank" : "tank"} ${two ? "2 × " : ""}${litres} L`,
   store: "store",
   place: (place, site, from, until, why) =>

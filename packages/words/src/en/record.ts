@@ -13,6 +13,10 @@ const ORIGINS = {
 
 const ASSUMED: Readonly<Record<string, string>> = {
   shutOffRatio: "shut-off closes at this share of the feed pressure",
+  boosterRise: "booster's rise at no flow",
+  boosterOpenFlow: "its flow at no rise",
+  boosterOffBelow: "its switch keeps it off below a feed pressure of",
+  boosterCurve: "a booster's rise by its curve",
   cleanFilterDrop: "drop of clean pre-filters at 80 L/h",
   cleanFilterDropU: "that drop",
   usualCharge: "air charge where none was found",

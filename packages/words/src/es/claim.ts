@@ -23,6 +23,7 @@ export const claim: ClaimWords = {
   rejection: (percent) => `rechazo de sales ${number(percent)} %`,
   atPressure: (kPa) => `a ${kPa} kPa`,
   twoElements: "dos elementos, la placa es de uno",
+  booster: (kPa, lPerH) => `bomba elevadora ${kPa} kPa sin caudal, ${lPerH} L/h sin presión`,
   tank: (litres, two, vented) =>
     `${vented ? "tanque sin presión" : "tanque"} ${two ? "2 × " : ""}${litres} L`,
   store: "depósito",

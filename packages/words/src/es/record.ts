@@ -15,6 +15,10 @@ const ORIGINS = {
 
 const ASSUMED: Readonly<Record<string, string>> = {
   shutOffRatio: "el corte cierra a esta parte de la presión de entrada",
+  boosterRise: "presión que agrega la bomba elevadora sin caudal",
+  boosterOpenFlow: "su caudal sin presión agregada",
+  boosterOffBelow: "su interruptor la deja apagada por debajo de una presión de entrada de",
+  boosterCurve: "presión que agrega una bomba según su curva",
   cleanFilterDrop: "caída de prefiltros limpios a 80 L/h",
   cleanFilterDropU: "esa caída",
   usualCharge: "carga de aire donde no se halló ninguna",
