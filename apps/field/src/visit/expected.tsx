@@ -1,4 +1,4 @@
-import { assess, type ExpectedId } from "@tapside/assessment";
+import { type Assessment, type ExpectedId, expectedToday } from "@tapside/assessment";
 import {
   absentPorts,
   type KeptVisit,
@@ -32,6 +32,9 @@ import { VisitTicks } from "./visit-ticks.tsx";
 import { WaterBeside } from "./water-beside.tsx";
 import { visitWords as words } from "./words.ts";
 
+/** While the two numbers are typed. */
+const NOTHING_YET: Assessment["expected"] = { kind: "missing", missing: [] };
+
 type TwoNumbers = "beforeFilterPressure" | "feedTemperature";
 const TWO: readonly TwoNumbers[] = ["beforeFilterPressure", "feedTemperature"];
 
@@ -62,7 +65,7 @@ export function ExpectedOfVisit({ open }: { open: OpenVisit }) {
           : { label: hint, hint: (next.reading && words.slotHint[next.reading.slot]) ?? "", to }
       }
     >
-      <Answers file={open.file} visit={open.visit} assessment={open.assessment}>
+      <Answers file={open.file} visit={open.visit} expected={open.assessment.expected}>
         {TWO.map((slot) => (
           <Link key={slot} href={place(slot)} className="given">
             <Given slot={slot} reading={readings[slot]} />
@@ -89,11 +92,12 @@ export function ExpectedOfUnit({ id }: { id: string }) {
     [book],
   );
   const visit = useMemo(() => imagined(id, raws, units), [id, raws, units]);
-  const judged = useMemo(() => {
-    if (!file) return undefined;
-    return assess({ ...file, visits: [...file.visits, visit] }, visit.id, contextNow(book));
-  }, [file, visit, book]);
-  if (!file || !judged) return <Gone />;
+  // Nothing is worked out before it is asked for: the keys answer at once.
+  const expected = useMemo(() => {
+    if (!file || typing) return NOTHING_YET;
+    return expectedToday({ ...file, visits: [...file.visits, visit] }, visit, contextNow(book));
+  }, [file, visit, book, typing]);
+  if (!file) return <Gone />;
   const sign = decimalSignOf(book.settings.get("settings"));
   const onKey = (key: Key) => {
     if (!typing) return;
@@ -109,7 +113,7 @@ export function ExpectedOfUnit({ id }: { id: string }) {
   return (
     <div className={typing ? "entry-screen typing" : undefined}>
       <Screen title={words.expectedTitle} back={backToUnit} next={next}>
-        <Answers file={file} visit={visit} assessment={judged} only={typing ? [] : PORTS}>
+        <Answers file={file} visit={visit} expected={expected} only={typing ? [] : PORTS}>
           {TWO.map((slot) => (
             <button
               type="button"
@@ -183,19 +187,18 @@ function Given({ slot, reading, typed, unit }: GivenProps) {
 interface AnswersProps {
   readonly file: UnitFile;
   readonly visit: KeptVisit;
-  readonly assessment: OpenVisit["assessment"];
+  readonly expected: Assessment["expected"];
   readonly only?: readonly ExpectedId[];
   readonly children: React.ReactNode;
 }
 
 /** The two numbers on top, hollow beneath them what every port should read. */
-function Answers({ file, visit, assessment, only = PORTS, children }: AnswersProps) {
-  const { expected } = assessment;
+function Answers({ file, visit, expected, only = PORTS, children }: AnswersProps) {
   const absent = new Set(absentPorts(file.unit));
   return (
     <>
       <div className="along-water">
-        <WaterBeside file={file} visit={visit} assessment={assessment} />
+        <WaterBeside file={file} visit={visit} expected={expected} />
         <div className="band water heavy two" data-part="tap" data-mark="read">
           {children}
         </div>
@@ -205,7 +208,7 @@ function Answers({ file, visit, assessment, only = PORTS, children }: AnswersPro
             id={id}
             expected={expected.kind === "known" ? expected.value[id] : undefined}
             absent={absent.has(SLOTS[id].port)}
-            whyNot={whyNot(id, file, assessment)}
+            whyNot={whyNot(id, file, expected)}
           />
         ))}
       </div>
@@ -214,7 +217,7 @@ function Answers({ file, visit, assessment, only = PORTS, children }: AnswersPro
   );
 }
 
-function whyNot(id: ExpectedId, file: UnitFile, { expected }: OpenVisit["assessment"]): string {
+function whyNot(id: ExpectedId, file: UnitFile, expected: Assessment["expected"]): string {
   if (expected.kind === "missing") return messages.missing(expected);
   if (expected.kind === "refused") return messages.refusal(expected);
   const { remineraliser, blendValve, tankL } = file.unit;

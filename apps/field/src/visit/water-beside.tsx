@@ -1,39 +1,46 @@
 import type { Assessment } from "@tapside/assessment";
 import { type BandPart, lineOfWater, type WaterBand } from "@tapside/pictures";
 import type { KeptVisit, UnitFile } from "@tapside/records";
-import { useLayoutEffect, useRef, useState } from "react";
+import { useCallback, useLayoutEffect, useRef, useState } from "react";
 import { Picture } from "../look/picture.tsx";
 import { useTheme } from "../look/use-theme.ts";
 
 interface WaterBesideProps {
   readonly file: UnitFile;
   readonly visit: KeptVisit;
-  readonly assessment: Assessment;
+  readonly expected: Assessment["expected"];
 }
 
 /** Measures the bands that name a part and draws today's water through them, as it is expected to flow. */
-export function WaterBeside({ file, visit, assessment }: WaterBesideProps) {
+export function WaterBeside({ file, visit, expected }: WaterBesideProps) {
   const theme = useTheme();
   const ref = useRef<HTMLDivElement>(null);
   const [bands, setBands] = useState<readonly WaterBand[]>([]);
+  const measure = useCallback(() => {
+    const now = [...(ref.current?.parentElement?.querySelectorAll<HTMLElement>(".band.water") ?? [])].map(
+      bandOf,
+    );
+    setBands((was) => (JSON.stringify(was) === JSON.stringify(now) ? was : now));
+  }, []);
+  // Bands come and go with every drawing of the screen; their sizes change with fonts and the turning of the phone.
+  useLayoutEffect(measure);
   useLayoutEffect(() => {
     const parent = ref.current?.parentElement;
     if (!parent) return;
-    const measure = () => setBands([...parent.querySelectorAll<HTMLElement>(".band.water")].map(bandOf));
     const watch = new ResizeObserver(measure);
-    for (const one of [parent, ...parent.children]) watch.observe(one);
+    watch.observe(parent);
     return () => watch.disconnect();
-  });
-  const expected = assessment.expected.kind === "known" ? assessment.expected.value : {};
-  const permeate = expected.permeateFlow?.value ?? 0.35;
+  }, [measure]);
+  const ports = expected.kind === "known" ? expected.value : {};
+  const permeate = ports.permeateFlow?.value ?? 0.35;
   const svg = lineOfWater({
     bands,
     theme,
     width: 240,
-    feedLPerMin: permeate + (expected.drainFlow?.value ?? 1),
+    feedLPerMin: permeate + (ports.drainFlow?.value ?? 1),
     permeateLPerMin: permeate,
     feedMgPerL: visit.readings.asFound.feedTds?.value ?? 200,
-    permeateMgPerL: expected.permeateTds?.value ?? 15,
+    permeateMgPerL: ports.permeateTds?.value ?? 15,
     flowing: true,
     bypass: file.point.bypassFitted ? "shut" : "none",
   });
