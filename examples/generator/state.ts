@@ -6,6 +6,7 @@ import {
   type Situation,
   simpleUnit,
 } from "@tapside/reverse-osmosis";
+import { BOOSTER } from "./build.ts";
 import { supplyOn } from "./places.ts";
 import { elementOf, PLATES, TEST } from "./plates.ts";
 import type { Trouble } from "./troubles.ts";
@@ -50,6 +51,7 @@ export function situationOf(unit: UnitTruth, state: UnitState, day: string, temp
         arrangement: "series",
       }),
       ...(unit.build === "twoTanks" && { tanks: [...one.tanks, ...one.tanks] }),
+      ...(unit.build === "booster" && { booster: BOOSTER }),
       ...(unit.build === "vented" && { storage: "vented" }),
       cartridges: [{ id: "filters", dropKPa: unit.filterDropKPa, atLPerH: 80, clogging: state.filterFactor }],
       shutOff: { ratio: unit.shutOffRatio, hysteresis: 0.06 },

@@ -1,8 +1,10 @@
 import { converted } from "@tapside/quantities";
 import {
+  boosterRiseKPa,
   filling,
   nightRunning,
   operatingPoint,
+  standingPressureKPaGauge,
   storedLitres,
   tankPressureKPaGauge,
 } from "@tapside/reverse-osmosis";
@@ -64,7 +66,13 @@ export function portTruth(unit: UnitTruth, state: UnitState, day: string, temper
   const trouble = (id: string) => troubles.find((one) => one.id === id);
   const point = operatingPoint({ ...physics, blendFraction: 0 }, conditions);
   if (point.kind !== "flowing") throw new Error(`nothing flows at ${unit.key} on ${day}`);
-  const options = { staticFeedKPaGauge: conditions.feedPressureKPaGauge + STANDING_KPA, segments: 10 };
+  const standing = conditions.feedPressureKPaGauge + STANDING_KPA;
+  const options = {
+    staticFeedKPaGauge: standingPressureKPaGauge(physics, conditions, standing),
+    segments: 10,
+  };
+  const { booster } = physics;
+  const pumped = booster ? boosterRiseKPa(booster, conditions.feedPressureKPaGauge, point.feedLPerH) : 0;
   const sound = { ...physics, blendFraction: 0, shutOff: { ...physics.shutOff, stuckOpen: false } };
   const filled = filling(sound, conditions, options);
   const night =
@@ -84,7 +92,7 @@ export function portTruth(unit: UnitTruth, state: UnitState, day: string, temper
     chlorineBefore: supply.chlorine,
     chlorineAfter: supply.chlorine * passes,
     beforeFilterKPa: conditions.feedPressureKPaGauge,
-    afterFilterKPa: point.elementPressureKPaGauge,
+    afterFilterKPa: point.elementPressureKPaGauge - pumped,
     permeateLPerH: point.permeateLPerH,
     drainLPerH: point.concentrateLPerH,
     permeateMgPerL: point.permeateMgPerL,
