@@ -6,7 +6,8 @@ import { openBook } from "./open-book.ts";
 
 let count = 0;
 const fresh = () => `first-list-${++count}`;
-const LIST: FirstList = { day: "2026-03-01", planned: 1, parts: 2, unsent: 3, lines: [] };
+const ELM = { id: "u1", title: "Elm Street School", fixed: false, text: "elm", facts: { openPoints: 0 } };
+const LIST: FirstList = { day: "2026-03-01", planned: 1, parts: 2, unsent: 3, lines: [ELM] };
 
 /** What a book opened now tells before it is read. */
 async function toldBy(name: string): Promise<readonly FirstList[]> {
@@ -22,6 +23,16 @@ async function withList() {
   await live.keepFirstList(LIST);
   return { name, live };
 }
+
+test("a list without units is not told: the book itself is there as soon", async () => {
+  const name = fresh();
+  const live = await openBook(name);
+  await live.keepFirstList({ ...LIST, lines: [] });
+  live.close();
+  const told: FirstList[] = [];
+  await openBook(name, (list) => told.push(list));
+  expect(told).toEqual([]);
+});
 
 test("what the first screen said is told at once when the book is opened again", async () => {
   const { name, live } = await withList();
