@@ -173,8 +173,9 @@ export const likelyVerb: CommandVerb = {
   examples: [{ args: ["likely", EXAMPLE, "--on", "2026-11-25"], prints: "%" }],
   async run(args, io) {
     const due = dueIn(args, io);
-    const words = due && wordsAsked(due.named["--language"], undefined, io);
-    if (!due || !words) return 2;
+    if (!due) return 2;
+    const { words } = due;
+    const says = bookWordsIn(words.language);
     const planned = new Set(plannedFor(due.book, due.day).map((plan) => plan.unit));
     const stops = due.rows.filter((row) => (planned.size > 0 ? planned.has(row.unit) : row.overdue));
     const wanted = await partsForStops(
@@ -185,8 +186,8 @@ export const likelyVerb: CommandVerb = {
     if (due.named["--json"]) io.print(JSON.stringify({ day: due.day, stops: stops.length, wanted }));
     else
       for (const one of wanted)
-        io.print(`${percent(one.probability)} ${parts[one.part]}, over ${stops.length} stops`);
-    if (wanted.length === 0) io.complain("No part is wanted with one in ten or more.");
+        io.print(says.likely(percent(one.probability), parts[one.part], stops.length));
+    if (wanted.length === 0) io.complain(says.noneLikely);
     return 0;
   },
 };

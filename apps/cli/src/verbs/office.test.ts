@@ -112,6 +112,11 @@ test("what is due, its calendar, an import and a check of marks speak Spanish wh
   expect(reasons.length).toBeGreaterThan(10);
   expect(reasons.join("\n")).toMatch(/vence/);
   expect(reasons.join("\n")).not.toMatch(english);
+  for (const verb of ["month", "van", "likely"])
+    expect(await said(verb, book, "--on", "2026-11-25"), verb).not.toMatch(
+      /\b(?:over|stops|visits|parts|open|within|van|nothing|points|overdue|ordered)\b/i,
+    );
+  expect(await said("likely", book, "--on", "2026-11-25")).toMatch(/ en \d+ paradas/);
   files.set("bad.csv", "site,tank_L,colour\nElm,53,red\nOak,lots,red");
   const list = await said("import", "bad.csv");
   expect(list).toMatch(/1 sitios nuevos, 1 equipos nuevos, 0 ya estaban/);

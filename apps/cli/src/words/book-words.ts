@@ -15,6 +15,8 @@ export interface BookWords {
   vanLine(part: string, inVan: number, used: number, ordered: number, countAgain: boolean): string;
   dueSoon(count: number, part: string, short: number | undefined, toOrder: number | undefined): string;
   readonly vanNotCounted: string;
+  likely(odds: string, part: string, stops: number): string;
+  readonly noneLikely: string;
   noDay(typed: string): string;
   readonly nameAFile: string;
   readonly nameAList: string;
