@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { setUpKitchen } from "./kitchen.ts";
+import { shiftSeen, watchShift } from "./layout-shift.ts";
 import { closeBrowser, openBrowser, type Phone, pickUpPhone } from "./phone.ts";
 import { shoot } from "./shoot.ts";
 import { textOfPdf } from "./text-of-pdf.ts";
@@ -39,10 +40,10 @@ describe("the ordinary annual visit, offline, from an empty book to the PDF", ()
     for (const text of ["22", "42", "371", "301", "13", "0.9"]) await phone.number(text);
     await phone.tap("Not detected");
     for (const text of ["24", "61"]) await phone.number(text);
-    await page.locator('.key[data-key="5"]').click();
-    await page.locator('.key[data-key="1"]').click();
-    await page.locator('.key[data-key="."]').click();
-    await page.locator('.key[data-key="6"]').click();
+    await watchShift(page);
+    for (const key of ["9", "9", "9", "9", "9", ...Array<string>(5).fill("rubOut"), "5", "1", ".", "6"])
+      await page.locator(`.key[data-key="${key}"]`).click();
+    expect(await shiftSeen(page), "jumps while a number is typed, refused and rubbed out").toBe(0);
     await shoot(phone, "entry");
     await page.locator(".thumb .next").click();
     phone.count.numbers++;
