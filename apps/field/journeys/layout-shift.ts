@@ -5,16 +5,21 @@ export const watchShift = (page: Page) =>
   page.evaluate(() => {
     if (!PerformanceObserver.supportedEntryTypes.includes("layout-shift"))
       throw new Error("this browser does not measure jumps");
-    const seen = { sum: 0 };
+    const seen = { sum: 0, moved: [] as string[] };
+    type Shift = PerformanceEntry & { value: number; sources: { node: Node | null }[] };
     const add = (list: PerformanceEntryList) => {
-      for (const entry of list) seen.sum += (entry as PerformanceEntry & { value: number }).value;
+      for (const entry of list as Shift[]) {
+        seen.sum += entry.value;
+        for (const { node } of entry.sources)
+          seen.moved.push(node?.parentElement?.className || String(node?.nodeName));
+      }
     };
     const watch = new PerformanceObserver((list) => add(list.getEntries()));
     watch.observe({ type: "layout-shift" });
     Object.assign(window, {
       shiftSeen: () => {
         add(watch.takeRecords());
-        return seen.sum;
+        return seen;
       },
     });
   });
@@ -23,10 +28,14 @@ export const watchShift = (page: Page) =>
 export const shiftSeen = (page: Page) =>
   page.evaluate(
     () =>
-      new Promise<number>((resolve) =>
+      new Promise<{ sum: number; moved: string[] }>((resolve) =>
         requestAnimationFrame(() =>
           requestAnimationFrame(() =>
-            setTimeout(() => resolve((window as unknown as { shiftSeen(): number }).shiftSeen()), 50),
+            setTimeout(
+              () =>
+                resolve((window as unknown as { shiftSeen(): { sum: number; moved: string[] } }).shiftSeen()),
+              50,
+            ),
           ),
         ),
       ),
