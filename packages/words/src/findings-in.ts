@@ -31,7 +31,8 @@ function reasonOf(say: FindingPhrases, finding: Finding, sign: DecimalSign): str
   if (finding.id === "roOptional")
     return say.roOptional(say.listed((finding.missing ?? []).map(say.quantity)));
   if (finding.id === "bypassed") return bypassReason(say, detail);
-  if (detail.why === "noPort") return say.noPort(String(detail.fit ?? "").split(" "));
+  if (detail.why === "noPort")
+    return `${say.because(finding.missing ?? [])}; ${say.noPort(String(detail.fit ?? "").split(" "))}`;
   if (typeof detail.doubtful === "string") return say.leftOut(namesIn(say, detail.doubtful));
   if (finding.id === "doubtful") return say.keptDoubtful(namesIn(say, detail.slots));
   if (typeof detail.kept === "string") return say.needsKept(quantitiesIn(say, detail.kept));

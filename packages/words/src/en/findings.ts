@@ -62,7 +62,7 @@ export const finding = findingsIn({
   nobodyAsked: "nobody asked yet",
   backInUse: "put back in use",
   staysBypassed: (until) => `stays bypassed until ${until ?? "not said"}`,
-  noPort: (ports) => `no place to read it; to fit: ${listed([...new Set(ports.map(fitting))])}`,
+  noPort: (ports) => `to be fitted: ${listed([...new Set(ports.map(fitting))])}`,
   leftOut: (names) => `${names} doubtful, left out`,
   keptDoubtful: (names) => `${names}: kept, left out of the judgement`,
   atMost: (text) => `not measured; at this conductivity ${text} at most`,

@@ -65,7 +65,7 @@ export const finding = findingsIn({
   nobodyAsked: "aún no se preguntó a nadie",
   backInUse: "puesto de nuevo en uso",
   staysBypassed: (until) => `sigue en desvío hasta ${until ?? "fecha no indicada"}`,
-  noPort: (ports) => `no hay dónde medirlo; habría que poner: ${listed([...new Set(ports.map(fitting))])}`,
+  noPort: (ports) => `habría que poner: ${listed([...new Set(ports.map(fitting))])}`,
   leftOut: (names) => `dudoso, no se usó: ${names}`,
   keptDoubtful: (names) => `${names}: se conserva, no se usó para juzgar`,
   atMost: (text) => `no medido; con esta conductividad, ${text} como máximo`,
