@@ -91,6 +91,7 @@ describe("sanitising, step by step", () => {
     }
     await current(/Give the appliances back/);
     await done();
+    await page.waitForURL((url) => url.hash.endsWith("/work/discardTank"));
   });
 
   it("keeps refused advice with the words, and all of it lands in the record", async () => {
