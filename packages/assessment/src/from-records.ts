@@ -3,6 +3,7 @@ import type { SlotId, UnitFile } from "@tapside/records";
 import {
   atmosphericPressureKPa,
   type Booster,
+  boosterByTwoPoints,
   boosterRiseKPa,
   defaultTemperatureForm,
   type Element,
@@ -42,16 +43,9 @@ export const shutOffRatioOf = (file: UnitFile, context: Context): number =>
 /** A pump's curve is known to about a tenth of its rise. Common practice, no source. */
 export const BOOSTER_RELATIVE = 0.1;
 
-/** The booster as the record has it; a curve of one point is none. */
-export function boosterOf(unit: Partial<UnitFile["unit"]>): Booster | undefined {
-  const { boosterShutOffRiseKPa, boosterOpenFlowLPerH, boosterOffBelowKPaGauge } = unit;
-  if (!(boosterShutOffRiseKPa! > 0 && boosterOpenFlowLPerH! > 0)) return undefined;
-  return {
-    shutOffRiseKPa: boosterShutOffRiseKPa!,
-    openFlowLPerH: boosterOpenFlowLPerH!,
-    ...(boosterOffBelowKPaGauge! > 0 && { offBelowKPaGauge: boosterOffBelowKPaGauge! }),
-  };
-}
+/** The booster as the record has it. */
+export const boosterOf = (unit: Partial<UnitFile["unit"]>): Booster | undefined =>
+  boosterByTwoPoints(unit.boosterShutOffRiseKPa, unit.boosterOpenFlowLPerH, unit.boosterOffBelowKPaGauge);
 
 /** A pressure before the booster as it is behind it. The switch goes by the feed before the unit, where that was read. */
 export function boosted(

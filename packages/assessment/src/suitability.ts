@@ -1,6 +1,6 @@
-import { known, mapOutcome, type Outcome } from "@tapside/quantities";
+import { known, mapOutcome, type Outcome, quantile } from "@tapside/quantities";
 import type { SlotId, UnitFile } from "@tapside/records";
-import { type LimitAnswer, type PropertyId, quantile, suits, type WaterLimit } from "@tapside/water";
+import { type LimitAnswer, type PropertyId, suits, type WaterLimit } from "@tapside/water";
 import { type BlankField, possibleMakes, possibleNeeds } from "./appliance-water.ts";
 import type { Figure, Finding } from "./assessment.ts";
 import { type DeliveredWaters, deliveredWaters } from "./delivered-waters.ts";

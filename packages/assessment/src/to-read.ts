@@ -1,5 +1,5 @@
 import type { Phase, SlotId, UnitFile, VisitKind } from "@tapside/records";
-import { absentPorts, SLOTS, withHourCounter } from "@tapside/records";
+import { absentPorts, SLOTS, staysBypassed, withHourCounter } from "@tapside/records";
 import type { Assessment, Task } from "./assessment.ts";
 import { amountOf } from "./internal/amounts.ts";
 import type { Visit } from "./internal/parts-in-service.ts";
@@ -99,7 +99,7 @@ const AS_LEFT: Readonly<Record<VisitKind, readonly SlotId[]>> = {
 /** Slots still unread in this kind of visit, in the order of hands; ports that are not there are never asked. */
 export function toRead(file: UnitFile, visit: Visit, tasks: readonly Task[]): ToRead {
   const kind = visit.kind && visit.kind in AS_FOUND ? visit.kind : "annual";
-  const bypassed = visit.answers.inUse === "bypassed" && visit.answers.bypass?.decision !== "putInUse";
+  const bypassed = staysBypassed(visit);
   const asFound = bypassed ? (["feedTds", "feedTemperature", "waterMeter"] as const) : AS_FOUND[kind];
   const worked = Object.values(visit.work).some((one) => one.state === "done");
   const air = tasks.some((one) => one.id === "setAirCharge") || visit.work.setAirCharge?.state === "done";

@@ -1,11 +1,10 @@
-import { known, mapOutcome, missing, type Outcome } from "@tapside/quantities";
+import { known, mapOutcome, missing, type Outcome, quantile } from "@tapside/quantities";
 import {
   CONSTITUENTS,
   centralWater,
   completeWater,
   type FieldReadings,
   mostTellingReadings,
-  quantile,
   type ScaleBandPoint,
   scaleBand,
   seededUniform,

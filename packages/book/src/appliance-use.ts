@@ -1,4 +1,5 @@
 import type { UnitFile } from "@tapside/records";
+import { daysBetween } from "./days.ts";
 
 /** An appliance's own counter: where it stood, and what is used a day between the last two readings far enough apart. */
 export interface ApplianceUse {
@@ -14,7 +15,6 @@ export interface ApplianceUse {
 
 /** Two readings nearer together than this say little about a usual day. */
 const SHORTEST_DAYS = 7;
-const DAY_MS = 24 * 3600 * 1000;
 
 /** Use of every appliance that was counted, up to and with a visit where one is named. */
 export function applianceUse(file: UnitFile, upTo?: string): readonly ApplianceUse[] {
@@ -37,5 +37,3 @@ export function applianceUse(file: UnitFile, upTo?: string): readonly ApplianceU
     ];
   });
 }
-
-const daysBetween = (from: string, to: string): number => (Date.parse(to) - Date.parse(from)) / DAY_MS;

@@ -1,3 +1,4 @@
+import { daysAfter } from "./days.ts";
 import type { DueReason, DueRow } from "./due-list.ts";
 
 /** What stands in an event; one object per language. */
@@ -33,7 +34,7 @@ function eventsOf(row: DueRow, stamp: string, words: CalendarWords): readonly st
     `UID:${row.unit}-${day}@tapside`,
     `DTSTAMP:${stamp}`,
     `DTSTART;VALUE=DATE:${day.replaceAll("-", "")}`,
-    `DTEND;VALUE=DATE:${dayAfter(day).replaceAll("-", "")}`,
+    `DTEND;VALUE=DATE:${daysAfter(day, 1).replaceAll("-", "")}`,
     `SUMMARY:${escaped(words.title(row))}`,
     `DESCRIPTION:${escaped(reasons.map(words.reason).join("\n"))}`,
     `LOCATION:${escaped([row.file.site.name, row.file.site.address, row.file.point.where].filter(Boolean).join(", "))}`,
@@ -41,9 +42,6 @@ function eventsOf(row: DueRow, stamp: string, words: CalendarWords): readonly st
     "END:VEVENT",
   ]);
 }
-
-const dayAfter = (day: string): string =>
-  new Date(Date.parse(day) + 24 * 3600 * 1000).toISOString().slice(0, 10);
 
 /** Backslash, semicolon, comma and line end are escaped; other control signs have no place in a text. */
 const escaped = (text: string): string =>

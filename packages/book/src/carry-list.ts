@@ -1,4 +1,5 @@
 import type { Book } from "@tapside/records";
+import { daysAfter } from "./days.ts";
 import type { DueRow } from "./due-list.ts";
 
 export interface CarryLine {
@@ -8,14 +9,13 @@ export interface CarryLine {
 }
 
 const AHEAD_DAYS = 31;
-const DAY_MS = 24 * 3600 * 1000;
 
 /**
  * Parts to load for these units on a day: what is due by then or within the month after it, and what open points ask for.
  * A month ahead, because nobody drives twice for one cartridge: common practice, no source.
  */
 export function carryList(rows: readonly DueRow[], day: string): readonly CarryLine[] {
-  const by = new Date(Date.parse(day) + AHEAD_DAYS * DAY_MS).toISOString().slice(0, 10);
+  const by = daysAfter(day, AHEAD_DAYS);
   const wanted = new Map<string, string[]>();
   for (const row of rows) {
     for (const role of rolesOf(row, by)) wanted.set(role, [...(wanted.get(role) ?? []), row.unit]);

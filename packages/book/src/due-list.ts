@@ -8,6 +8,7 @@ import {
   type UnitFile,
   unitFile,
 } from "@tapside/records";
+import { DAY_MS } from "./days.ts";
 
 /** Why somebody has to come, and by which day ("2026-11-25"); no day: as soon as it suits. */
 export interface DueReason {
@@ -143,7 +144,6 @@ interface Counted {
   readonly count: number;
 }
 
-const DAY_MS = 24 * 3600 * 1000;
 /** Two readings nearer together than this say little about a usual week. */
 const SHORTEST_DAYS = 7;
 const USED_SHARE = 0.9;

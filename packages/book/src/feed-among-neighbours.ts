@@ -1,6 +1,7 @@
 import { feedHistory } from "@tapside/assessment";
-import { known, missing, type Outcome } from "@tapside/quantities";
+import { known, missing, type Outcome, quantile } from "@tapside/quantities";
 import { type Book, type KeptVisit, type UnitFile, unitFile } from "@tapside/records";
+import { daysBetween } from "./days.ts";
 
 /** What a unit's feed read, and on which day, in µS/cm at 25 °C whatever scale its meter had. */
 export interface FeedRead {
@@ -22,7 +23,6 @@ export interface AmongNeighbours {
   readonly others: readonly FeedRead[];
 }
 
-const DAY_MS = 24 * 3600 * 1000;
 /** Water of a town keeps its conductivity for about this long, save for a change of source: common practice, no source. */
 const NEAR_DAYS = 14;
 /** Standard uncertainty of a pocket meter and of one water over some days, relative: common practice, no source. */
@@ -36,6 +36,14 @@ const differ = (a: number, b: number): boolean => Math.abs(a - b) > (FURTHEST * 
 export function feedAmongNeighbours(book: Book, unitId: string): Outcome<AmongNeighbours> {
   const file = unitFile(book, unitId);
   return file ? amongReads(readsOf(file), neighbourFeeds(book, file)) : missing("feedTds");
+}
+
+/** The same for the record of a visit; undefined where that visit did not read the feed, is not the newest, or has no neighbours. */
+export function neighboursOfVisit(book: Book, file: UnitFile, visitId: string): AmongNeighbours | undefined {
+  const newest = file.visits.at(-1);
+  if (newest?.id !== visitId || !newest.readings.asFound.feedTds) return undefined;
+  const among = feedAmongNeighbours(book, file.unit.id);
+  return among.kind === "known" ? among.value : undefined;
 }
 
 /** A feed reading as it is being typed, asked of the same neighbours: found once, not at every key. */
@@ -66,16 +74,10 @@ function amongReads(
 
 function sayOf(own: FeedRead, before: FeedRead | undefined, others: readonly FeedRead[]) {
   const values = others.map((one) => one.ecUSPerCm).sort((a, b) => a - b);
-  const middle = medianOf(values);
+  const middle = quantile(values, 0.5);
   if (!differ(own.ecUSPerCm, middle))
     return before && differ(before.ecUSPerCm, own.ecUSPerCm) ? "waterMoved" : "same";
   return values.length > 1 && !differ(values[0]!, values.at(-1)!) ? "thisOne" : "cannotTell";
-}
-
-/** The middle of some numbers, at least one. */
-export function medianOf(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  return (sorted[(sorted.length - 1) >> 1]! + sorted[sorted.length >> 1]!) / 2;
 }
 
 const plain = (text: string | undefined): string => (text ?? "").trim().toLowerCase();
@@ -99,4 +101,4 @@ export const readsOf = (file: UnitFile): readonly FeedRead[] =>
   }));
 
 export const newestNear = (reads: readonly FeedRead[], on: string): readonly FeedRead[] =>
-  reads.filter((one) => Math.abs(Date.parse(one.on) - Date.parse(on)) <= NEAR_DAYS * DAY_MS).slice(-1);
+  reads.filter((one) => Math.abs(daysBetween(one.on, on)) <= NEAR_DAYS).slice(-1);

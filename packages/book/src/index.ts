@@ -1,17 +1,19 @@
-export { applianceUse } from "./appliance-use.ts";
+export { type ApplianceUse, applianceUse } from "./appliance-use.ts";
 export { type CalendarWords, calendarFile } from "./calendar.ts";
 export { type CarryLine, carryList, plannedFor } from "./carry-list.ts";
 export { decodeText, readCsv } from "./csv.ts";
+export { daysAfter } from "./days.ts";
 export { type DueReason, type DueRow, dueList } from "./due-list.ts";
 export {
   type AmongNeighbours,
   type FeedRead,
   feedAmongNeighbours,
   neighbourFeeds,
+  neighboursOfVisit,
   typedAmongNeighbours,
 } from "./feed-among-neighbours.ts";
 export { keptDueList } from "./kept-due-list.ts";
-export { type LabelText, labelText } from "./label-text.ts";
+export { type LabelText, labelText, lotAndSerial } from "./label-text.ts";
 export { type ListEdit, listEdits } from "./list-edits.ts";
 export { LIST_COLUMNS, type ListPreview, type ListRow, type RefusedRow, readList } from "./list-preview.ts";
 export { checkOfDay, METER_STANDARDS, offBy } from "./meter-check.ts";

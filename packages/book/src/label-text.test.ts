@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { labelText } from "./label-text.ts";
+import { labelText, lotAndSerial } from "./label-text.ts";
 
 /** Form of the strings: GS1 General Specifications, application identifiers 01, 10, 17, 21 (from memory, unverified). */
 it.each([
@@ -17,3 +17,18 @@ it.each(["C-410", "10-2026-7", "210045", "0109506000", "https://maker.example/01
     expect(labelText(text)).toEqual({ text });
   },
 );
+
+it.each([
+  [
+    { text: "x", lot: "L2" },
+    { lot: "L2", serial: "S1" },
+  ],
+  [
+    { text: "x", serial: "S2" },
+    { lot: "L1", serial: "S2" },
+  ],
+  [{ text: "5012345678900" }, { lot: "5012345678900", serial: "S1" }],
+])("what a label does not name stays, and a code that names neither is the lot: %j", (read, said) => {
+  expect(lotAndSerial(read, { lot: "L1", serial: "S1" })).toEqual(said);
+  expect(lotAndSerial({ text: "only" }, {})).toEqual({ lot: "only" });
+});

@@ -37,6 +37,18 @@ export function labelText(scanned: string): LabelText {
   return { text, ...(lot && { lot }), ...(serial && { serial }) };
 }
 
+interface LotAndSerial {
+  readonly lot?: string | undefined;
+  readonly serial?: string | undefined;
+}
+
+/** Lot and serial number after a label was read: what it does not name stays; a code that names neither is the lot. */
+export function lotAndSerial(read: LabelText, before: LotAndSerial): LotAndSerial {
+  const lot = read.lot ?? (read.serial ? before.lot : read.text);
+  const serial = read.serial ?? before.serial;
+  return { ...(lot && { lot }), ...(serial && { serial }) };
+}
+
 const bracketed = (text: string): ReadonlyMap<string, string> =>
   new Map([...text.matchAll(/\((\d{2,4})\)([^(]*)/g)].map(([, id, value]) => [id!, value!.trim()]));
 

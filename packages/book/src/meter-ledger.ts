@@ -1,5 +1,6 @@
+import { quantile } from "@tapside/quantities";
 import { type Book, type UnitFile, unitFile } from "@tapside/records";
-import { medianOf, neighbourFeeds, newestNear, readsOf } from "./feed-among-neighbours.ts";
+import { neighbourFeeds, newestNear, readsOf } from "./feed-among-neighbours.ts";
 import { offBy } from "./meter-check.ts";
 
 /** One line of a meter's ledger: held against a standard, or its reading beside what other meters read of the same water. */
@@ -36,6 +37,7 @@ export interface MeterLedger {
 /** Standard uncertainty of a pocket meter and of one water over some days, percent: common practice, no source. */
 const U_PERCENT = 4;
 const FEWEST = 3;
+const middleOf = (values: readonly number[]) => quantile(values, 0.5);
 /** Median absolute deviation to standard deviation, and standard error of a median to that of a mean, of a normal sample (textbook, from memory). */
 const MAD_TO_SIGMA = 1.4826;
 const MEDIAN_ERROR = 1.2533;
@@ -65,9 +67,9 @@ type Beside = Extract<LedgerLine, { kind: "beside" }>;
 
 function meanOf(beside: readonly Beside[]): Pick<MeterLedger, "said" | "off"> {
   if (beside.length === 0) return { said: "cannotTell" };
-  const percent = medianOf(beside.map((one) => one.offPercent));
-  const seen = MAD_TO_SIGMA * medianOf(beside.map((one) => Math.abs(one.offPercent - percent)));
-  const assumed = Math.sqrt(medianOf(beside.map((one) => U_PERCENT ** 2 * (1 + 1 / one.others))));
+  const percent = middleOf(beside.map((one) => one.offPercent));
+  const seen = MAD_TO_SIGMA * middleOf(beside.map((one) => Math.abs(one.offPercent - percent)));
+  const assumed = Math.sqrt(middleOf(beside.map((one) => U_PERCENT ** 2 * (1 + 1 / one.others))));
   const U = (2 * MEDIAN_ERROR * Math.max(seen, assumed)) / Math.sqrt(beside.length);
   const off = { percent, U };
   if (beside.length < FEWEST) return { said: "cannotTell", off };
@@ -83,7 +85,7 @@ function besideOthers(book: Book, unitId: string, instrument: string): readonly 
   return readsOf(mine).flatMap((own): readonly Beside[] => {
     const others = neighbours.flatMap((one) => newestNear(one, own.on));
     if (others.length === 0) return [];
-    const middle = medianOf(others.map((one) => one.ecUSPerCm));
+    const middle = middleOf(others.map((one) => one.ecUSPerCm));
     const offPercent = (100 * (own.ecUSPerCm - middle)) / middle;
     const title = [own.site, own.name].filter(Boolean).join(", ");
     return [{ kind: "beside", on: own.on, unitId, title, offPercent, others: others.length }];

@@ -1,6 +1,7 @@
 import { assess } from "@tapside/assessment";
-import type { Book, KeptVisit, UnitFile } from "@tapside/records";
+import { type Book, type KeptVisit, staysBypassed, type UnitFile } from "@tapside/records";
 import { writeCsv } from "./csv.ts";
+import { daysAfter } from "./days.ts";
 import type { DueRow } from "./due-list.ts";
 import { minutesOf } from "./work-lines.ts";
 
@@ -45,7 +46,6 @@ export interface MonthAsked {
 }
 
 const SOON_DAYS = 31;
-const DAY_MS = 24 * 3600 * 1000;
 
 /** The summary, a visit's judgement at a time. */
 export function* monthlySummary(asked: MonthAsked): Generator<void, MonthlySummary> {
@@ -59,7 +59,7 @@ export function* monthlySummary(asked: MonthAsked): Generator<void, MonthlySumma
     findings.push(...outside(visit, asked));
     yield;
   }
-  const soon = new Date(Date.parse(today) + SOON_DAYS * DAY_MS).toISOString().slice(0, 10);
+  const soon = daysAfter(today, SOON_DAYS);
   return {
     month,
     sites: new Set(rows.map(({ file }) => file.site.id)).size,
@@ -104,10 +104,8 @@ const rolesFittedIn = (file: UnitFile, month: string): readonly string[] =>
   );
 
 function bypassedNow(file: UnitFile) {
-  const { inUse, bypass } = file.visits.at(-1)?.answers ?? {};
-  return inUse === "bypassed" && bypass?.decision !== "putInUse"
-    ? [{ file, until: bypass?.until ?? "" }]
-    : [];
+  const last = file.visits.at(-1);
+  return last && staysBypassed(last) ? [{ file, until: last.answers.bypass?.until ?? "" }] : [];
 }
 
 /** The most frequent first; a name decides between equals. */

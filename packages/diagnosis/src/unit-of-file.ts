@@ -3,6 +3,7 @@ import type { KeptVisit, UnitFile } from "@tapside/records";
 import {
   atmosphericPressureKPa,
   type Booster,
+  boosterByTwoPoints,
   boosterRiseKPa,
   type Element,
   elementFromNameplate,
@@ -35,16 +36,8 @@ interface Plates {
 const areaOf = ({ unit }: UnitFile): number | undefined =>
   unit.membraneAreaM2 && unit.membraneAreaM2 * (unit.twoElements ? 2 : 1);
 
-/** A curve of one point is none. */
-function boosterOf({ unit }: UnitFile): Booster | undefined {
-  const { boosterShutOffRiseKPa: rise, boosterOpenFlowLPerH: open, boosterOffBelowKPaGauge } = unit;
-  if (!(rise! > 0 && open! > 0)) return undefined;
-  return {
-    shutOffRiseKPa: rise!,
-    openFlowLPerH: open!,
-    ...(boosterOffBelowKPaGauge! > 0 && { offBelowKPaGauge: boosterOffBelowKPaGauge! }),
-  };
-}
+const boosterOf = ({ unit }: UnitFile): Booster | undefined =>
+  boosterByTwoPoints(unit.boosterShutOffRiseKPa, unit.boosterOpenFlowLPerH, unit.boosterOffBelowKPaGauge);
 
 /** A visit's readings as if they were a label. */
 function plateOfVisit(

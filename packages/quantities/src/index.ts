@@ -17,4 +17,5 @@ export { parseReading, type TypedNumber } from "./parse-reading.ts";
 export { percentReduction, type ReductionReadings } from "./percent-reduction.ts";
 export { type Correlation, propagate } from "./propagate.ts";
 export { propagateTogether, type UncertainTogether } from "./propagate-together.ts";
+export { quantile } from "./quantile.ts";
 export type { Uncertain } from "./uncertain.ts";

@@ -26,6 +26,7 @@ export { inBaseUnit, isUnusual, makeReading, photographed, type TypedReading } f
 export { type Frozen, freeze, inputsChangedSince, inputsMark, verifyRecord } from "./service-record.ts";
 export { sha256Hex } from "./sha256.ts";
 export { FURTHER_SLOTS, type Range, SLOTS, type Slot, type SlotQuantity, USUAL_DRAW_L } from "./slots.ts";
+export { staysBypassed } from "./stays-bypassed.ts";
 export { undoOf } from "./undo.ts";
 export { unitFile } from "./unit-file.ts";
 export { uuidV7 } from "./uuid-v7.ts";

@@ -37,7 +37,8 @@ export type Block =
       readonly kind: "paragraph";
       readonly text: string;
       readonly strong?: boolean;
-      readonly quiet?: boolean /** To be read from across a room. */;
+      readonly quiet?: boolean;
+      /** To be read from across a room. */
       readonly large?: boolean;
     }
   | {

@@ -32,7 +32,7 @@ export interface RecordRequest {
   /** What the search for a cause ended in, in plain words: never odds. */
   readonly causes?: readonly SaidCause[];
   /** The feed beside other units on the same water, where there are any. */
-  readonly neighbours?: AmongNeighbours;
+  readonly neighbours?: AmongNeighbours | undefined;
   /** Settings the assessment was made with; frozen with it. */
   readonly settings?: Partial<Settings>;
 }

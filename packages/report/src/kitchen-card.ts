@@ -1,6 +1,6 @@
 import type { Assessment } from "@tapside/assessment";
 import { codeOfUnit } from "@tapside/book";
-import { absentPorts, freeze, leavesFilling, type UnitFile } from "@tapside/records";
+import { absentPorts, freeze, leavesFilling, staysBypassed, type UnitFile } from "@tapside/records";
 import type { KitchenWords, Messages } from "@tapside/words";
 import type { Block, RecordContent } from "./block.ts";
 import { signSvg } from "./internal/sign-svg.ts";
@@ -82,8 +82,7 @@ function whenFull({ file, assessment, kitchen, words, issuedAt, timeZone }: Kitc
   const { card } = kitchen;
   const visit = file.visits.at(-1);
   const strong = (text: string): Block => ({ kind: "paragraph", text, strong: true, large: true });
-  if (visit?.answers.inUse === "bypassed" && visit.answers.bypass?.decision !== "putInUse")
-    return [strong(card.bypassed)];
+  if (visit && staysBypassed(visit)) return [strong(card.bypassed)];
   if (!visit || !leavesFilling(visit) || visit.answers.filling?.state === "seen") return [];
   const full = assessment && tankFullBy(assessment, leftAtOf(visit, issuedAt), issuedAt);
   if (!full) return visit.closed ? [] : [strong(card.fullNotKnown)];

@@ -1,6 +1,6 @@
 import type { Assessment, Figure, Finding } from "@tapside/assessment";
-import { freeze, type KeptVisit, type UnitFile } from "@tapside/records";
-import { formatFigure, type KitchenWords, type Messages } from "@tapside/words";
+import { freeze, type KeptVisit, staysBypassed, type UnitFile } from "@tapside/records";
+import { formatFigure, inSign, type KitchenWords, type Messages } from "@tapside/words";
 import type { Block, RecordContent } from "./block.ts";
 
 export interface KitchenPageRequest {
@@ -22,7 +22,7 @@ export function buildKitchenPage(request: KitchenPageRequest): RecordContent {
   if (!visit) throw new Error(`visit ${visitId} is not in the unit's file`);
   const blocks = [
     ...waterBlock(request, visit),
-    ...file.appliances.map((appliance) => applianceBlock(appliance, !isBypassed(visit), request)),
+    ...file.appliances.map((appliance) => applianceBlock(appliance, !staysBypassed(visit), request)),
     { kind: "list", title: kitchen.page.titles.checks, items: kitchen.page.checks } as const,
     dueBlock(request),
     ...openBlock(request),
@@ -47,9 +47,6 @@ export function buildKitchenPage(request: KitchenPageRequest): RecordContent {
   };
 }
 
-const isBypassed = ({ answers }: KeptVisit): boolean =>
-  answers.inUse === "bypassed" && answers.bypass?.decision !== "putInUse";
-
 const dayOf = (iso: string, { words, timeZone }: KitchenPageRequest): string =>
   new Date(iso).toLocaleDateString(words.record.locale, { dateStyle: "long", timeZone });
 
@@ -59,9 +56,10 @@ function waterBlock({ assessment, words, kitchen: { page } }: KitchenPageRequest
   const newest = asLeft.deliveredTds.kind === "known" ? asLeft.deliveredTds : asFound.deliveredTds;
   const feed = readings.asFound.feedTds;
   const hard = readings.asFound.hardness;
-  const bypassed = isBypassed(visit);
+  const bypassed = staysBypassed(visit);
   const taken = asLeft.percentReduction.kind === "known" ? asLeft.percentReduction : asFound.percentReduction;
-  const raw = (one: { readonly raw: string; readonly unit: string }) => `${one.raw} ${words.unit(one.unit)}`;
+  const raw = (one: { readonly raw: string; readonly unit: string }) =>
+    `${inSign(one.raw, words.decimalSign)} ${words.unit(one.unit)}`;
   const items = [
     bypassed ? page.bypassed(visit.answers.bypass?.until ?? "") : "",
     feed && feed.value !== null ? page.feed(raw(feed)) : "",
@@ -72,8 +70,10 @@ function waterBlock({ assessment, words, kitchen: { page } }: KitchenPageRequest
   return [{ kind: "list", title: page.titles.water, items: items.length > 0 ? items : [page.notRead] }];
 }
 
-const said = (figure: Figure, words: Messages): string =>
-  `${formatFigure(figure).text} ${words.unit(figure.unit)}`;
+function said(figure: Figure, words: Messages): string {
+  const { text, uText } = formatFigure(figure, words.decimalSign);
+  return `${text}${uText && ` ± ${uText}`} ${words.unit(figure.unit)}`;
+}
 
 type Appliance = UnitFile["appliances"][number];
 

@@ -1,5 +1,5 @@
 import type { Assessment, DueItem } from "@tapside/assessment";
-import { type KeptVisit, leavesFilling, type UnitFile } from "@tapside/records";
+import { type KeptVisit, leavesFilling, staysBypassed, type UnitFile } from "@tapside/records";
 import { type DecimalSign, inSign, type Messages } from "@tapside/words";
 import type { Block, ValveSign } from "./block.ts";
 
@@ -78,12 +78,11 @@ function decisions(
 
 function open(file: UnitFile, visit: KeptVisit, assessment: Assessment, words: Messages): string[] {
   const { record } = words;
-  const { filling, inUse } = visit.answers;
+  const { filling } = visit.answers;
   const left = Object.entries(visit.work).filter(([, work]) => work.state === "left");
   const answered = new Set(Object.keys(visit.work));
-  const stillBypassed = inUse === "bypassed" && visit.answers.bypass?.decision !== "putInUse";
   return [
-    ...(filling?.state === "seen" || stillBypassed || !leavesFilling(visit)
+    ...(filling?.state === "seen" || staysBypassed(visit) || !leavesFilling(visit)
       ? []
       : [record.filling(filling?.state ?? "notSeen", filling?.expectedHours)]),
     ...left.map(([task, work]) => record.left(words.taskTitle(task), work.reason ?? "")),

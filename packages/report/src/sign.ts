@@ -10,9 +10,9 @@ export interface Sign {
   readonly dark: readonly (readonly [x: number, y: number])[];
 }
 
-/** The QR sign of a link, for paper and screen alike. */
-export function signOf(link: string): Sign {
-  const { data, size } = encode(link, { ecc: "Q", border: 0 });
+/** The QR sign of a text, for paper and screen alike. */
+export function signOf(text: string): Sign {
+  const { data, size } = encode(text, { ecc: "Q", border: 0 });
   const dark = data.flatMap((row, y) =>
     row.flatMap((isDark, x) => (isDark ? [[x + QUIET_MODULES, y + QUIET_MODULES] as const] : [])),
   );

@@ -1,6 +1,6 @@
 import type { Assessment, Figure } from "@tapside/assessment";
 import type { Outcome } from "@tapside/quantities";
-import type { KeptVisit, SlotId, UnitFile } from "@tapside/records";
+import { type KeptVisit, type SlotId, staysBypassed, type UnitFile } from "@tapside/records";
 import type { WaterLine } from "./block.ts";
 import { rounded } from "./rounded.ts";
 
@@ -12,7 +12,7 @@ export function waterLine(file: UnitFile, visit: KeptVisit, assessment: Assessme
   const solids = (slot: SlotId) => visit.readings.asFound[slot]?.value ?? undefined;
   const feedMgPerL = solids("feedTds") ?? 250;
   const left = visit.answers.valvesAsLeft?.bypass;
-  const flowing = visit.answers.inUse !== "bypassed" || visit.answers.bypass?.decision === "putInUse";
+  const flowing = !staysBypassed(visit);
   return rounded({
     permeateLPerMin,
     feedLPerMin: permeateLPerMin + drainLPerMin,

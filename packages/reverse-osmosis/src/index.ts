@@ -1,4 +1,5 @@
 export { atmosphericPressureKPa } from "./atmospheric-pressure.ts";
+export { boosterByTwoPoints } from "./booster-by-two-points.ts";
 export { boosterRiseKPa } from "./booster-rise.ts";
 export { type BucketTest, bucketTest, type TankFound } from "./bucket-test.ts";
 export { type CapillaryFlow, capillaryFlow } from "./capillary-flow.ts";

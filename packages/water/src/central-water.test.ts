@@ -1,7 +1,7 @@
+import { quantile } from "@tapside/quantities";
 import { expect, it } from "vitest";
 import { centralWater, completeWater, type FieldReadings } from "./complete.ts";
 import { seededUniform } from "./internal/seeded.ts";
-import { quantile } from "./quantile.ts";
 import { calciteSaturationAt } from "./saturation-at.ts";
 
 /** No outside source: the quick water must be a fair stand-in for the samples it stands in for. */

@@ -1,10 +1,10 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { quantile } from "@tapside/quantities";
 import { describe, expect, it } from "vitest";
 import { completeWater } from "./complete.ts";
 import { seededUniform } from "./internal/seeded.ts";
 import { realWaters } from "./prior.ts";
-import { quantile } from "./quantile.ts";
 
 const WATERS = realWaters();
 

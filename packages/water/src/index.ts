@@ -74,7 +74,6 @@ export {
   type SteelGrade,
   steelChlorideLimit,
 } from "./published-limits.ts";
-export { quantile } from "./quantile.ts";
 export { type Remineralised, remineralise } from "./remineralise.ts";
 export {
   plainLine,

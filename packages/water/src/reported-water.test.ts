@@ -1,7 +1,7 @@
+import { quantile } from "@tapside/quantities";
 import { describe, expect, it } from "vitest";
 import { completeWater } from "./complete.ts";
 import { seededUniform } from "./internal/seeded.ts";
-import { quantile } from "./quantile.ts";
 import { reportedAmount, reportedId } from "./reported-amount.ts";
 import { type ReportLine, readingsOfReport, readReport, reportQuality } from "./reported-water.ts";
 

@@ -1,8 +1,7 @@
-import { known, mapOutcome, type Outcome } from "@tapside/quantities";
+import { known, mapOutcome, type Outcome, quantile } from "@tapside/quantities";
 import type { WaterAnalysis } from "./analysis.ts";
 import { heatClosed } from "./heat.ts";
 import { precipitationPotential } from "./precipitation.ts";
-import { quantile } from "./quantile.ts";
 import { speciate } from "./speciate.ts";
 
 /** Saturation and scale of one water at one temperature, heated closed. */

@@ -1,5 +1,5 @@
 import { fileURLToPath } from "node:url";
-import { feedAmongNeighbours } from "@tapside/book";
+import { neighboursOfVisit } from "@tapside/book";
 import { countsInBook, saidCauses } from "@tapside/diagnosis";
 import { freeze, inputsChangedSince, verifyRecord } from "@tapside/records";
 import { buildRecord, type RecordContent } from "@tapside/report";
@@ -63,11 +63,9 @@ async function recordOf(
       ? { content: sound.value as unknown as RecordContent, mark: issued.mark! }
       : undefined;
   }
-  const newest = found.visit.id === found.file.visits.at(-1)?.id && found.visit.readings.asFound.feedTds;
-  const among = newest ? feedAmongNeighbours(found.book, found.file.unit.id) : undefined;
   const content = buildRecord({
     file: found.file,
-    ...(among?.kind === "known" && { neighbours: among.value }),
+    neighbours: neighboursOfVisit(found.book, found.file, found.visit.id),
     visitId: found.visit.id,
     assessment: found.assessment,
     words: found.words,

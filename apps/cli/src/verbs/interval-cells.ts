@@ -1,4 +1,4 @@
-import { quantile } from "@tapside/water";
+import { quantile } from "@tapside/quantities";
 import { shown } from "./water-input.ts";
 
 const LEVELS = [

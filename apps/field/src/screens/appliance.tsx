@@ -4,7 +4,7 @@ import { Band } from "../look/band.tsx";
 import { Form } from "../look/form.tsx";
 import { Screen } from "../look/screen.tsx";
 import { useBook } from "../store/use-book.ts";
-import { visitWords } from "../visit/words.ts";
+import { counterSaid } from "../visit/counter-said.ts";
 import { bookWords as words } from "../words/book.ts";
 import { Gone } from "./gone.tsx";
 import { Limits } from "./limits.tsx";
@@ -31,12 +31,7 @@ export function ApplianceScreen({ id }: { id: string }) {
       <Form kind="appliance" id={id} specs={applianceSpecs(models)} />
       {use ? (
         <Band tint>
-          <p>
-            {visitWords.counterStood(String(use.value), use.unit, use.on)}
-            {use.perDay === undefined
-              ? ""
-              : `; ${visitWords.perDay(String(Number(use.perDay.toPrecision(2))), use.unit)}`}
-          </p>
+          <p>{counterSaid(use)}</p>
         </Band>
       ) : null}
       <Limits owner={id} home={`/appliance/${id}`} />

@@ -3,6 +3,7 @@ import {
   carryInVan,
   carryList,
   type DueRow,
+  daysAfter,
   plannedFor,
   type VanLine,
   vanStock,
@@ -23,10 +24,6 @@ import { Gone } from "./gone.tsx";
 import { LikelyParts } from "./likely-parts.tsx";
 import { undoOrBack } from "./setup-keys.ts";
 import { useUnitLines } from "./use-unit-lines.ts";
-
-const DAY_MS = 24 * 3600 * 1000;
-const shifted = (day: string, by: number) =>
-  new Date(Date.parse(day) + by * DAY_MS).toISOString().slice(0, 10);
 
 const longDay = (day: string) => weekdayOf(new Date(`${day}T12:00:00`));
 
@@ -66,8 +63,8 @@ export function DayScreen({ date }: { date: string }) {
       }
     >
       <div className="two">
-        <Band press={{ to: `/day/${shifted(date, -1)}` }}>{officeWords.dayBefore}</Band>
-        <Band press={{ to: `/day/${shifted(date, 1)}` }}>{officeWords.dayAfter}</Band>
+        <Band press={{ to: `/day/${daysAfter(date, -1)}` }}>{officeWords.dayBefore}</Band>
+        <Band press={{ to: `/day/${daysAfter(date, 1)}` }}>{officeWords.dayAfter}</Band>
       </div>
       {plans.length === 0 ? <p className="band">{officeWords.nothingPlanned}</p> : null}
       {plans.map((plan, i) => {
@@ -209,10 +206,10 @@ export function PlanScreen({ id }: { id: string }) {
           <Band
             key={ahead}
             press={{
-              onPress: () => void live.write("plan", live.newId(), { unit: id, on: shifted(today, ahead) }),
+              onPress: () => void live.write("plan", live.newId(), { unit: id, on: daysAfter(today, ahead) }),
             }}
           >
-            <span className="name">{longDay(shifted(today, ahead))}</span>
+            <span className="name">{longDay(daysAfter(today, ahead))}</span>
           </Band>
         ))
       )}

@@ -40,11 +40,7 @@ export function KitchenScreen({ id, from }: KitchenScreenProps) {
       title={officeWords.forKitchen}
       subtitle={titleOf(file)}
       back={{ label: words.back, to: from ? `/visit/${from}/leave` : `/unit/${id}` }}
-      next={{
-        label: officeWords.kitchenCard,
-        hint: officeWords.forKitchenHint,
-        onPress: () => void make("card"),
-      }}
+      next={{ label: officeWords.kitchenCard, onPress: () => void make("card") }}
     >
       <p className="band" role="status">
         {said}

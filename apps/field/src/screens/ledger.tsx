@@ -1,10 +1,12 @@
 import { type LedgerLine, meterLedger } from "@tapside/book";
+import { inSign } from "@tapside/words";
 import { useMemo } from "react";
 import { Band } from "../look/band.tsx";
 import { GrowingList } from "../look/growing-list.tsx";
 import { Screen } from "../look/screen.tsx";
 import { useBook } from "../store/use-book.ts";
 import { bookWords as words } from "../words/book.ts";
+import { messages } from "../words/messages.ts";
 import { officeWords } from "../words/office.ts";
 import { day } from "./day.ts";
 import { Gone } from "./gone.tsx";
@@ -26,7 +28,9 @@ export function LedgerScreen({ id }: { id: string }) {
     >
       <Band heavy={said === "high" || said === "low"}>
         <strong>{officeWords.ledgerSaid[said]}</strong>
-        {off ? <p>{officeWords.ledgerOff(signed(off.percent), off.U.toFixed(1))}</p> : null}
+        {off ? (
+          <p>{officeWords.ledgerOff(signed(off.percent), inSign(off.U.toFixed(1), messages.decimalSign))}</p>
+        ) : null}
       </Band>
       {lines.length === 0 ? <p className="band">{officeWords.ledgerEmpty}</p> : null}
       <GrowingList items={lines} more={officeWords.moreUnits}>
@@ -41,7 +45,8 @@ export function LedgerScreen({ id }: { id: string }) {
   );
 }
 
-const signed = (percent: number): string => `${percent > 0 ? "+" : ""}${percent.toFixed(1)}`;
+const signed = (percent: number): string =>
+  inSign(`${percent > 0 ? "+" : ""}${percent.toFixed(1)}`, messages.decimalSign);
 
 function Line({ line }: { line: LedgerLine }) {
   const row = (

@@ -18,6 +18,7 @@ import { bookWords as words } from "../words/book.ts";
 import { messages } from "../words/messages.ts";
 import { officeWords } from "../words/office.ts";
 import { sayWhyNot } from "../words/say-why-not.ts";
+import { RefusedRows } from "./refused-rows.tsx";
 import { undoOrBack } from "./setup-keys.ts";
 
 /** A list of sites and units comes in: looked at first, every refused row with its reason, then taken in as one step of undo. */
@@ -76,16 +77,7 @@ function PreviewOf({ preview }: { preview: ListPreview }) {
       ) : null}
       {refused.length > 0 ? (
         <>
-          <Band tint>
-            <strong>{officeWords.refusedRows(refused.length)}</strong>
-          </Band>
-          <GrowingList items={refused} more={officeWords.moreUnits}>
-            {(row) => (
-              <p key={row.line} className="band">
-                {officeWords.refusedRow(row.line, messages.refusal(row))}
-              </p>
-            )}
-          </GrowingList>
+          <RefusedRows rows={refused} />
           <Band press={{ onPress: () => void handOver(report(refused), "tapside-refused.csv") }}>
             {officeWords.saveRefused}
           </Band>

@@ -6,7 +6,7 @@ import { todayIso } from "../look/fields/date-field.tsx";
 import { GrowingList } from "../look/growing-list.tsx";
 import { Screen } from "../look/screen.tsx";
 import { handOver } from "../store/hand-over.ts";
-import { pauses } from "../store/pause.ts";
+import { inStretches } from "../store/pause.ts";
 import { useBook } from "../store/use-book.ts";
 import { bookWords as words } from "../words/book.ts";
 import { messages } from "../words/messages.ts";
@@ -78,19 +78,12 @@ function useSummary(month: string, chain: string | undefined): MonthlySummary | 
   const { settings } = snapshot.book;
   useEffect(() => {
     let wanted = true;
-    const rest = pauses();
     const rows = lines.map((line) => line.row);
     const steps = monthlySummary({ month, chain, rows, today: todayIso(), settings });
-    void (async () => {
-      let step = steps.next();
-      while (wanted && !step.done) {
-        await rest();
-        step = steps.next();
-      }
-      if (wanted && step.done) setSummary(step.value);
-    })();
+    void inStretches(steps).then((made) => wanted && setSummary(made));
     return () => {
       wanted = false;
+      steps.return(undefined as never);
     };
   }, [lines, settings, month, chain]);
   return summary;

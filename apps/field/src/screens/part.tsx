@@ -1,4 +1,4 @@
-import type { LabelText } from "@tapside/book";
+import { type LabelText, lotAndSerial } from "@tapside/book";
 import { useLocation } from "wouter";
 import { Band } from "../look/band.tsx";
 import { todayIso } from "../look/fields/date-field.tsx";
@@ -20,11 +20,7 @@ export function PartScreen({ id }: { id: string }) {
   const part = snapshot.book.part.get(id);
   if (!part) return <Gone />;
   const home = `/unit/${part.unit}/edit`;
-  /** A code that names neither is taken for the serial number where the part has none, else for the lot. */
-  const keepLabel = ({ lot, serial, text }: LabelText) => {
-    const plain = lot || serial ? {} : part.serial ? { lot: text } : { serial: text };
-    void live.write("part", id, { ...plain, ...(lot && { lot }), ...(serial && { serial }) });
-  };
+  const keepLabel = (label: LabelText) => void live.write("part", id, { ...lotAndSerial(label, part) });
   const takeOut = () => {
     void live.write("part", id, { removedOn: todayIso() });
     navigate(home);

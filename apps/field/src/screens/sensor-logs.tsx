@@ -1,6 +1,8 @@
 import { sensorSummary } from "@tapside/book";
 import type { Kept, SensorLog } from "@tapside/records";
+import { inSign } from "@tapside/words";
 import { Band } from "../look/band.tsx";
+import { messages } from "../words/messages.ts";
 import { officeWords } from "../words/office.ts";
 import { day } from "./day.ts";
 
@@ -18,7 +20,9 @@ export function SensorLogs({ logs, to }: { logs: readonly Kept<SensorLog>[]; to?
           {[
             officeWords.sensorReadings(count),
             ...spans.map(({ unit, low, high }) =>
-              `${low === high ? low : `${low} – ${high}`} ${unit}`.trim(),
+              inSign(`${low === high ? low : `${low} – ${high}`}`, messages.decimalSign)
+                .concat(` ${unit}`)
+                .trim(),
             ),
             alarms > 0 ? officeWords.sensorAlarms(alarms) : "",
           ]

@@ -1,6 +1,7 @@
 import { decodeText, readSensor, type SensorPreview } from "@tapside/book";
 import type { Outcome } from "@tapside/quantities";
 import { unitFile } from "@tapside/records";
+import { inSign } from "@tapside/words";
 import { useState } from "react";
 import { Band } from "../look/band.tsx";
 import { todayIso } from "../look/fields/date-field.tsx";
@@ -12,7 +13,9 @@ import { bookWords as words } from "../words/book.ts";
 import { messages } from "../words/messages.ts";
 import { officeWords } from "../words/office.ts";
 import { sayWhyNot } from "../words/say-why-not.ts";
+import { clockOf, day } from "./day.ts";
 import { Gone } from "./gone.tsx";
+import { RefusedRows } from "./refused-rows.tsx";
 import { SensorLogs } from "./sensor-logs.tsx";
 import { undoOrBack } from "./setup-keys.ts";
 import { titleOf } from "./unit-line.ts";
@@ -82,23 +85,18 @@ function PreviewOf({ preview: { lines, refused, unknownColumns } }: { preview: S
       {unknownColumns.length > 0 ? (
         <p className="band note">{officeWords.unknownColumns(unknownColumns.join(", "))}</p>
       ) : null}
-      {refused.length > 0 ? (
-        <Band tint>
-          <strong>{officeWords.refusedRows(refused.length)}</strong>
-        </Band>
-      ) : null}
-      <GrowingList items={refused} more={officeWords.moreUnits}>
-        {(row) => (
-          <p key={row.line} className="band">
-            {officeWords.refusedRow(row.line, messages.refusal(row))}
-          </p>
-        )}
-      </GrowingList>
-      <GrowingList items={lines.slice(0, 40)} more={officeWords.moreUnits}>
-        {(line) => (
-          <p key={`${line.at}${line.unit}${line.alarm}`} className="band">
-            {[line.at.slice(0, 16).replace("T", " "), line.value, line.unit, line.alarm]
-              .filter((x) => x !== undefined)
+      <RefusedRows rows={refused} />
+      <GrowingList items={lines} more={officeWords.moreUnits}>
+        {({ at, value, unit, alarm }) => (
+          <p key={`${at}${unit}${alarm}`} className="band">
+            {[
+              day(at),
+              clockOf(at),
+              value !== undefined && inSign(String(value), messages.decimalSign),
+              unit,
+              alarm,
+            ]
+              .filter(Boolean)
               .join(" ")}
           </p>
         )}

@@ -1,6 +1,6 @@
 import { type Assessment, assess, type Figure } from "@tapside/assessment";
 import { formatUncertain, known, type Outcome } from "@tapside/quantities";
-import type { UnitFile } from "@tapside/records";
+import { staysBypassed, type UnitFile } from "@tapside/records";
 import { formatFigure, inSign } from "@tapside/words";
 import { useMemo } from "react";
 import { Band } from "../look/band.tsx";
@@ -24,7 +24,7 @@ export function UnitBands({ file, visitId }: { file: UnitFile; visitId: string }
   const feed = visit.readings.asFound.feedTds;
   const now = newest(assessment);
   const limit = assessment.findings.find((finding) => finding.id === "delivered" && finding.limit);
-  const bypassed = visit.answers.inUse === "bypassed" && visit.answers.bypass?.decision !== "putInUse";
+  const bypassed = staysBypassed(visit);
   const opens = (band: string) => ({ to: `/unit/${file.unit.id}/at/${band}` });
   return (
     <div className="along-water unit-bands">

@@ -1,6 +1,6 @@
 import type { Assessment } from "@tapside/assessment";
 import { lineOfWater, type WaterBand } from "@tapside/pictures";
-import type { KeptVisit, UnitFile } from "@tapside/records";
+import { type KeptVisit, staysBypassed, type UnitFile } from "@tapside/records";
 import { useLayoutEffect, useRef, useState } from "react";
 import { Picture } from "../look/picture.tsx";
 import { useTheme } from "../look/use-theme.ts";
@@ -39,7 +39,7 @@ export function UnitWater({ file, visit, assessment }: UnitWaterProps) {
       ? outcome.value.value / (outcome.value.unit === "mL/min" ? 1000 : outcome.value.unit === "L/h" ? 60 : 1)
       : otherwise;
   const permeate = perMinute(permeateFlow, 0.35);
-  const bypassed = visit.answers.inUse === "bypassed" && visit.answers.bypass?.decision !== "putInUse";
+  const bypassed = staysBypassed(visit);
   const svg = lineOfWater({
     bands,
     theme,

@@ -14,3 +14,12 @@ export function pauses(): () => Promise<void> | undefined {
     });
   };
 }
+
+/** Runs work that stops now and then, resting between. */
+export async function inStretches<T>(work: Generator<void, T>, rest = pauses()): Promise<T> {
+  for (;;) {
+    const step = work.next();
+    if (step.done) return step.value;
+    await rest();
+  }
+}

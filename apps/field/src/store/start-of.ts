@@ -1,5 +1,5 @@
 import { type Book, bookInStretches, type Change, EMPTY_STATE, fold, type State } from "@tapside/records";
-import { pauses } from "./pause.ts";
+import { inStretches, pauses } from "./pause.ts";
 
 /** The book as its database holds it. */
 export interface Start {
@@ -18,11 +18,5 @@ export async function startOf(changes: readonly Change[]): Promise<Start> {
     state = fold(state, changes.slice(from, from + CHANGES_A_STRETCH));
     await rest();
   }
-  const making = bookInStretches(state);
-  let made = making.next();
-  while (!made.done) {
-    await rest();
-    made = making.next();
-  }
-  return { changes, state, book: made.value };
+  return { changes, state, book: await inStretches(bookInStretches(state), rest) };
 }

@@ -4,6 +4,7 @@ import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
 import { decimalSignOf } from "../words/decimal-sign.ts";
 import { AmountEntry } from "./amount-entry.tsx";
+import { counterSaid } from "./counter-said.ts";
 import { undoPress, useGoOn } from "./go-on.ts";
 import { photoPress } from "./photo.tsx";
 import type { OpenVisit } from "./use-visit.ts";
@@ -49,12 +50,7 @@ export function Counters({ open }: { open: OpenVisit }) {
             />
             {last ? (
               <Band tint>
-                <p className="note">
-                  {words.counterStood(String(last.value), last.unit, last.on)}
-                  {last.perDay === undefined
-                    ? ""
-                    : `; ${words.perDay(String(Number(last.perDay.toPrecision(2))), last.unit)}`}
-                </p>
+                <p className="note">{counterSaid(last)}</p>
               </Band>
             ) : null}
           </div>

@@ -1,5 +1,5 @@
 import { assess } from "@tapside/assessment";
-import { feedAmongNeighbours } from "@tapside/book";
+import { neighboursOfVisit } from "@tapside/book";
 import { freeze, unitFile } from "@tapside/records";
 import { buildRecord, type RecordContent } from "@tapside/report";
 import { contextNow } from "./context-now.ts";
@@ -23,10 +23,9 @@ export async function issueRecord(open: OpenVisit): Promise<Issued> {
   const { countsInBook, saidCauses } = await import("@tapside/diagnosis");
   const { messagesIn } = await import("@tapside/words/every-language");
   const { sizesInLanguage } = await import("@tapside/words/causes");
-  const among = visit.readings.asFound.feedTds ? feedAmongNeighbours(book, file.unit.id) : undefined;
   const content = buildRecord({
     file,
-    ...(among?.kind === "known" && { neighbours: among.value }),
+    neighbours: neighboursOfVisit(book, file, visit.id),
     visitId: visit.id,
     assessment: assess(file, visit.id, context),
     words: messagesIn(file.site.language),

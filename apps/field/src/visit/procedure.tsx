@@ -1,4 +1,3 @@
-import type { LabelText } from "@tapside/book";
 import { isStepByStep, type ProcedureStep, procedureOf, scaldTime } from "@tapside/procedures";
 import type { FieldValue, StepDone } from "@tapside/records";
 import { useState } from "react";
@@ -7,13 +6,13 @@ import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
 import { messages } from "../words/messages.ts";
 import { undoPress, useGoOn } from "./go-on.ts";
-import { LabelReader } from "./label-reader.tsx";
 import { photoPress } from "./photo.tsx";
 import { ProcedureAsks } from "./procedure-asks.tsx";
 import { ProcedureWait } from "./procedure-wait.tsx";
 import { procedureWords as words } from "./procedure-words.ts";
 import { taskTitle } from "./step-title.ts";
 import { TextEntry } from "./text-entry.tsx";
+import { useLot } from "./use-lot.tsx";
 import type { OpenVisit } from "./use-visit.ts";
 import { VisitTicks } from "./visit-ticks.tsx";
 import { visitWords } from "./words.ts";
@@ -27,12 +26,7 @@ export function ProcedureScreen({ open, task }: { open: OpenVisit; task: string 
   const [, navigate] = useLocation();
   const proposed = open.assessment.tasks.find((one) => one.id === task);
   const given = open.visit.work[task];
-  const [lot, setLot] = useState(given?.lot ?? "");
-  const [serial, setSerial] = useState(given?.serial ?? "");
-  const take = (label: LabelText) => {
-    setLot(label.lot ?? (label.serial ? lot : label.text));
-    setSerial(label.serial ?? serial);
-  };
+  const lot = useLot(given);
   const [reason, setReason] = useState(given?.reason ?? "");
   const steps = procedureOf(task);
   const doneOf = (step: ProcedureStep) => open.visit.steps?.[`${task}:${step.id}`];
@@ -40,9 +34,7 @@ export function ProcedureScreen({ open, task }: { open: OpenVisit; task: string 
   const stepwise = isStepByStep(task);
   const answer = (state: "done" | "left") => {
     const text: Readonly<Record<string, string>> =
-      state === "done"
-        ? { ...(lot.trim() && { lot: lot.trim() }), ...(serial && { serial }) }
-        : { ...(reason.trim() && { reason: reason.trim() }) };
+      state === "done" ? lot.fields : { ...(reason.trim() && { reason: reason.trim() }) };
     open.write({
       [`work:${task}`]: { state, ...text, ...(proposed?.part && { part: proposed.part }) },
     });
@@ -86,10 +78,7 @@ export function ProcedureScreen({ open, task }: { open: OpenVisit; task: string 
                 <StepWords step={step} />
                 {step.wait ? <ProcedureWait open={open} task={task} wait={step.wait} /> : null}
                 {step.asks === "lot" ? (
-                  <>
-                    <TextEntry label={words.lot} value={lot} onChange={setLot} />
-                    <LabelReader onRead={take} serial={serial} />
-                  </>
+                  lot.entry
                 ) : step.asks ? (
                   <ProcedureAsks
                     open={open}

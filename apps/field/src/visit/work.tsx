@@ -1,15 +1,14 @@
-import type { LabelText } from "@tapside/book";
 import { procedureOf } from "@tapside/procedures";
 import { useState } from "react";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
 import { messages } from "../words/messages.ts";
 import { undoPress, useGoOn } from "./go-on.ts";
-import { LabelReader } from "./label-reader.tsx";
 import { photoPress } from "./photo.tsx";
 import { ProcedureScreen } from "./procedure.tsx";
 import { taskTitle } from "./step-title.ts";
 import { TextEntry } from "./text-entry.tsx";
+import { useLot } from "./use-lot.tsx";
 import type { OpenVisit } from "./use-visit.ts";
 import { VisitTicks } from "./visit-ticks.tsx";
 import { visitWords as words } from "./words.ts";
@@ -27,18 +26,10 @@ function PlainWork({ open, task }: { open: OpenVisit; task: string }) {
   const { go, hint, steps } = useGoOn(open, `work:${task}`);
   const proposed = open.assessment.tasks.find((one) => one.id === task);
   const given = open.visit.work[task];
-  const [lot, setLot] = useState(given?.lot ?? "");
-  const [serial, setSerial] = useState(given?.serial ?? "");
-  const take = (label: LabelText) => {
-    setLot(label.lot ?? (label.serial ? lot : label.text));
-    setSerial(label.serial ?? serial);
-  };
+  const lot = useLot(given);
   const [reason, setReason] = useState(given?.reason ?? "");
   const answer = (state: "done" | "left") => {
-    const text =
-      state === "done"
-        ? { ...(lot.trim() && { lot: lot.trim() }), ...(serial && { serial }) }
-        : { ...(reason.trim() && { reason: reason.trim() }) };
+    const text = state === "done" ? lot.fields : { ...(reason.trim() && { reason: reason.trim() }) };
     open.write({ [`work:${task}`]: { state, ...text, ...(proposed?.part && { part: proposed.part }) } });
     go();
   };
@@ -60,12 +51,7 @@ function PlainWork({ open, task }: { open: OpenVisit; task: string }) {
           {proposed?.cautions.length ? null : <li>{words.noCautions}</li>}
         </ul>
       </Band>
-      {task.startsWith("replace:") ? (
-        <>
-          <TextEntry label={words.lot} value={lot} onChange={setLot} />
-          <LabelReader onRead={take} serial={serial} />
-        </>
-      ) : null}
+      {task.startsWith("replace:") ? lot.entry : null}
       <TextEntry label={words.why} value={reason} onChange={setReason} />
       <button
         type="button"

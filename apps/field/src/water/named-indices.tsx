@@ -1,4 +1,5 @@
-import { CUSTOMARY_INDICES, customaryIndices, quantile, type WaterAnalysis } from "@tapside/water";
+import { quantile } from "@tapside/quantities";
+import { CUSTOMARY_INDICES, customaryIndices, type WaterAnalysis } from "@tapside/water";
 import { inSign } from "@tapside/words";
 import { useMemo, useState } from "react";
 import { Band } from "../look/band.tsx";

@@ -4,10 +4,10 @@ import type { FieldValue } from "@tapside/records";
 import { reportedId } from "@tapside/water";
 import { useState } from "react";
 import { Band } from "../look/band.tsx";
-import { GrowingList } from "../look/growing-list.tsx";
 import { pickFile } from "../look/pick-photo.ts";
 import { Screen } from "../look/screen.tsx";
 import { Gone } from "../screens/gone.tsx";
+import { RefusedRows } from "../screens/refused-rows.tsx";
 import { undoOrBack } from "../screens/setup-keys.ts";
 import { useBook } from "../store/use-book.ts";
 import { messages } from "../words/messages.ts";
@@ -68,20 +68,7 @@ const shown = (value: number | undefined) => (value === undefined ? "" : String(
 function Preview({ file }: { file: ReportFile }) {
   return (
     <>
-      {file.refused.length > 0 ? (
-        <>
-          <Band tint>
-            <strong>{officeWords.refusedRows(file.refused.length)}</strong>
-          </Band>
-          <GrowingList items={file.refused} more={officeWords.moreUnits}>
-            {(one) => (
-              <p key={`${one.row} ${one.code} ${JSON.stringify(one.detail)}`} className="band">
-                {officeWords.refusedRow(one.row, messages.refusal(one))}
-              </p>
-            )}
-          </GrowingList>
-        </>
-      ) : null}
+      <RefusedRows rows={file.refused.map(({ row, code, detail }) => ({ line: row, code, detail }))} />
       {file.reports.map(({ row, entry }) => (
         <Band key={row}>
           <span className="name">

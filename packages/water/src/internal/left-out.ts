@@ -1,8 +1,8 @@
+import { quantile } from "@tapside/quantities";
 import type { WaterAnalysis } from "../analysis.ts";
 import { completeWater, type FieldReadings, LABORATORY_UNCERTAINTY } from "../complete.ts";
 import { hardnessFromIons } from "../hardness.ts";
 import { priorFromWaters, type RealWater, realWaters } from "../prior.ts";
-import { quantile } from "../quantile.ts";
 import { calciteSaturationAt } from "../saturation-at.ts";
 import { seededUniform } from "./seeded.ts";
 

@@ -1,4 +1,4 @@
-import { prepareZXingModule, readBarcodes } from "zxing-wasm/reader";
+import { prepareZXingModule, type ReadInputBarcodeFormat, readBarcodes } from "zxing-wasm/reader";
 import wasmUrl from "zxing-wasm/reader/zxing_reader.wasm?url";
 
 interface Detector {
@@ -6,27 +6,29 @@ interface Detector {
 }
 type DetectorMaker = { new (options?: { formats: string[] }): Detector };
 
-/** Reads the QR sign in a picture; nothing when there is none. The phone's own reader where it has one, else ours. */
-export async function readSign(picture: ImageData): Promise<string | undefined> {
-  const own = (globalThis as unknown as { BarcodeDetector?: DetectorMaker }).BarcodeDetector;
-  if (own) {
-    const found = await new own({ formats: ["qr_code"] }).detect(picture).catch(() => []);
-    if (found[0]) return found[0].rawValue;
-  }
-  prepareZXingModule({ overrides: { locateFile: () => wasmUrl } });
-  const [sign] = await readBarcodes(picture, { formats: ["QRCode"], maxNumberOfSymbols: 1, tryHarder: true });
-  return sign?.isValid ? sign.text : undefined;
-}
+/** Reads the QR sign in a picture; nothing when there is none. */
+export const readSign = (picture: ImageData): Promise<string | undefined> =>
+  readCode(picture, { own: ["qr_code"], ours: ["QRCode"] });
 
 /** Any code of a maker's label: lines, squares, QR. Nothing when there is none. */
-export async function readLabelCode(picture: ImageData): Promise<string | undefined> {
-  const own = (globalThis as unknown as { BarcodeDetector?: DetectorMaker }).BarcodeDetector;
-  if (own) {
-    const found = await new own().detect(picture).catch(() => []);
+export const readLabelCode = (picture: ImageData): Promise<string | undefined> => readCode(picture);
+
+/** By the phone's own reader where it has one, else by ours; of every kind they know, or of those named. */
+async function readCode(
+  picture: ImageData,
+  kinds?: { readonly own: string[]; readonly ours: ReadInputBarcodeFormat[] },
+): Promise<string | undefined> {
+  const Own = (globalThis as unknown as { BarcodeDetector?: DetectorMaker }).BarcodeDetector;
+  if (Own) {
+    const found = await new Own(kinds && { formats: kinds.own }).detect(picture).catch(() => []);
     if (found[0]) return found[0].rawValue;
   }
   prepareZXingModule({ overrides: { locateFile: () => wasmUrl } });
-  const [sign] = await readBarcodes(picture, { maxNumberOfSymbols: 1, tryHarder: true });
+  const [sign] = await readBarcodes(picture, {
+    ...(kinds && { formats: kinds.ours }),
+    maxNumberOfSymbols: 1,
+    tryHarder: true,
+  });
   return sign?.isValid ? sign.text : undefined;
 }
 

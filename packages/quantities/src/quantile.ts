@@ -5,7 +5,7 @@
  *
  * @example
  * ```ts
- * import { quantile } from "@tapside/water";
+ * import { quantile } from "@tapside/quantities";
  * quantile([4, 1, 3, 2], 0.5); // => 2.5
  * ```
  */
