@@ -2,18 +2,26 @@ import type { CliIo, CommandVerb, Example } from "../command-verb.ts";
 import { options } from "../command-verb.ts";
 import { readTable, type Table, writeTable } from "../csv.ts";
 import { columnMistaken, sentence } from "../sentence.ts";
-import { mistakenColumns, watchedRow } from "./columns-read.ts";
+import { mistakenColumns } from "./mistaken-columns.ts";
 import type { RowVerb } from "./row-verb.ts";
 
 /** A row verb as a command: one case a row in, the same rows with the computed columns out, refused rows listed. */
 export function rowCommand(name: string, verb: RowVerb, examples: readonly Example[]): CommandVerb {
   return {
     summary: verb.summary,
-    usage: `${name} IN.csv -o OUT.csv [--json]\n  writes the columns of IN.csv that it does not compute, then: ${verb.columns.join(", ")}`,
+    usage: usageOf(name, verb),
     examples,
     run: (args, io) => runRows(name, verb, args, io),
   };
 }
+
+const usageOf = (name: string, { needs, may, columns }: RowVerb) =>
+  [
+    `${name} IN.csv -o OUT.csv [--json]`,
+    ...(needs.length > 0 ? [`reads: ${needs.join(", ")}`] : []),
+    ...(may.length > 0 ? [`where given: ${may.join(", ")}`] : []),
+    `writes the columns of IN.csv that it does not compute, then: ${columns.join(", ")}`,
+  ].join("\n  ");
 
 function runRows(name: string, verb: RowVerb, args: readonly string[], io: CliIo): number {
   const { plain, named } = options(args, ["-o"]);
@@ -21,11 +29,10 @@ function runRows(name: string, verb: RowVerb, args: readonly string[], io: CliIo
   if (!input) return complain(io, `Name a table: tapside ${name} IN.csv -o OUT.csv`);
   const table = readTable(io.readText(input));
   if (table.kind !== "known") return complain(io, `${input}: ${sentence(table)}`);
-  const asked = new Set<string>();
   const done = table.value.rows.map((row, i) => ({
     row: table.value.rowNumbers[i]!,
     input: row,
-    outcome: verb.row(watchedRow(row, asked)),
+    outcome: verb.row(row),
   }));
   const refusedRows = done.flatMap(({ row, outcome }) =>
     outcome.kind === "known" ? [] : [{ row, reason: sentence(outcome) }],
@@ -37,7 +44,7 @@ function runRows(name: string, verb: RowVerb, args: readonly string[], io: CliIo
   if (named["-o"]) io.writeText(named["-o"], text);
   if (named["--json"]) io.print(JSON.stringify({ rows: answered, refused: refusedRows }));
   else if (!named["-o"]) io.print(text.trimEnd());
-  for (const [written, meant] of mistakenColumns(table.value.columns, asked))
+  for (const [written, meant] of mistakenColumns(table.value.columns, [...verb.needs, ...verb.may]))
     io.complain(columnMistaken(written, meant));
   for (const { row, reason } of refusedRows) io.complain(`row ${row} refused: ${reason}`);
   return refusedRows.length > 0 ? 1 : 0;

@@ -50,7 +50,7 @@ function readingsOf(truth: Truth) {
     tank_L: String(truth.tank),
     air_charge_kPa_gauge: String(truth.charge),
   };
-  const unit = unitOfRow(row);
+  const unit = unitOfRow.read(row);
   if (unit.kind !== "known") throw new Error(JSON.stringify(unit));
   const at = { feedPressureKPaGauge: truth.pressure, temperatureC: truth.t, feedMgPerL: truth.feed };
   const open = operatingPoint(unit.value, { ...at, tankPressureKPaGauge: 0 });

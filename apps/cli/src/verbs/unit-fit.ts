@@ -1,26 +1,131 @@
-import { allKnown, known, mapOutcome, type Outcome, propagate, type Uncertain } from "@tapside/quantities";
+import { known, mapOutcome, type Outcome, propagate, type Uncertain } from "@tapside/quantities";
 import {
   atmosphericPressureKPa,
   bucketTest,
+  type Conditions,
   filling,
   fillingSays,
   fitUnit,
+  type Unit,
   type UnitFit,
 } from "@tapside/reverse-osmosis";
-import type { RowVerb } from "./row-verb.ts";
-import { cell, conditionsOfRow, type Row, temperatureFormOfRow, unitOfRow } from "./unit-row.ts";
+import { all, mapReader, number, optional, type Reader } from "./reader.ts";
+import { rowVerb } from "./row-verb.ts";
+import { figuresOfFit, type OtherFigures, unitFrom } from "./unit-row.ts";
+
+interface UsualError {
+  readonly relative?: number;
+  readonly absolute?: number;
+}
 
 /** A reading with its standard uncertainty from `<name>_u`, or a usual one. */
-const reading = (row: Row, name: string, relative: number, absolute: number) =>
-  mapOutcome(cell(row, name), (value) =>
-    mapOutcome(cell(row, `${name}_u`, Math.hypot(relative * value, absolute)), (u) => known({ value, u })),
+const reading = (name: string, { relative = 0, absolute = 0 }: UsualError): Reader<Uncertain> =>
+  mapReader(all({ value: number(name), u: optional(`${name}_u`) }), ({ value, u }) =>
+    known({ value, u: u ?? Math.hypot(relative * value, absolute) }),
   );
 
-const given = (row: Row, name: string) => (row[name]?.trim() ?? "") !== "";
+/** What may not have been read: why not, where it is missing or no number. */
+const maybe = <T>({ needs, may, read }: Reader<T>): Reader<Outcome<T>> => ({
+  needs: [],
+  may: [...needs, ...may],
+  read: (row) => {
+    const outcome = read(row);
+    return outcome.kind === "refused" ? outcome : known(outcome);
+  },
+});
 
-const fitted = ["A_L_m2_h_bar", "B_L_m2_h", "restrictor_L_h"] as const;
-const found = ["filter_drop_found_kPa", "air_charge_found_kPa_gauge", "A_by_filling_ratio"] as const;
-const withTail = (name: string) => [name, `${name}_u`, `${name}_low`, `${name}_high`];
+const seenAtUnit = all({
+  elementPressureKPaGauge: reading("feed_pressure_kPa_gauge", { absolute: 5 }),
+  temperatureC: reading("temperature_C", { absolute: 0.3 }),
+  feedMgPerL: reading("feed_NaCl_mg_L", { relative: 0.01, absolute: 0.3 }),
+  permeateLPerH: reading("permeate_L_h", { relative: 0.01 }),
+  permeateMgPerL: reading("permeate_mg_L", { relative: 0.01, absolute: 0.3 }),
+  drainLPerH: reading("concentrate_L_h", { relative: 0.01 }),
+});
+type SeenAtUnit = typeof seenAtUnit extends Reader<infer T> ? T : never;
+
+const reads = all({
+  seen: seenAtUnit,
+  other: figuresOfFit,
+  tankKPaGauge: number("tank_pressure_kPa_gauge", 0),
+  beforeFilters: maybe(reading("before_filter_kPa_gauge", { absolute: 5 })),
+  hours: maybe(reading("fill_time_h", { relative: 0.02, absolute: 0.02 })),
+  bucket: maybe(
+    all({
+      tankVolumeL: reading("tank_L", { relative: 0.01 }),
+      fullKPaGauge: reading("tank_full_kPa_gauge", { absolute: 3 }),
+      afterKPaGauge: reading("tank_after_kPa_gauge", { absolute: 3 }),
+      drawnL: reading("drawn_L", { relative: 0.01 }),
+    }),
+  ),
+});
+type Visit = typeof reads extends Reader<infer T> ? T : never;
+
+const fitTo = ({ other, tankKPaGauge, beforeFilters }: Visit, seen: SeenAtUnit): Outcome<UnitFit> =>
+  fitUnit({
+    ...seen,
+    temperatureForm: other.form,
+    areaM2: other.areaM2,
+    polarisation: other.polarisation,
+    restrictorRatedKPa: other.ratedKPa,
+    permeatePressureKPaGauge: tankKPaGauge,
+    ...(beforeFilters.kind === "known" && { feedPressureKPaGauge: beforeFilters.value }),
+  });
+
+const fittedUnit = (other: OtherFigures, fit: UnitFit): Unit =>
+  unitFrom(
+    {
+      waterLPerM2HBar: fit.waterLPerM2HBar.value,
+      saltLPerM2H: fit.saltLPerM2H.value,
+      ratedLPerH: fit.restrictorRatedLPerH.value,
+    },
+    other,
+  );
+
+/** The feed as read, before an empty tank. */
+const emptyTank = (seen: SeenAtUnit): Conditions => ({
+  feedPressureKPaGauge: seen.elementPressureKPaGauge.value,
+  temperatureC: seen.temperatureC.value,
+  feedMgPerL: seen.feedMgPerL.value,
+  tankPressureKPaGauge: 0,
+});
+
+/** Enough for how the hours answer to the readings; the hours themselves are stepped in full. */
+const coarse = { segments: 6 };
+
+/** Hours the unit fitted to these readings would need, uncertain as they are. */
+function hoursOfFit(visit: Visit): Uncertain {
+  const names = Object.keys(visit.seen) as (keyof SeenAtUnit)[];
+  const hours = (values: readonly number[]) => {
+    const seen = Object.fromEntries(
+      names.map((name, i) => [name, { ...visit.seen[name], value: values[i]! }]),
+    ) as SeenAtUnit;
+    const filled = mapOutcome(fitTo(visit, seen), (fit) =>
+      filling(fittedUnit(visit.other, fit), emptyTank(seen), coarse),
+    );
+    return filled.kind === "known" ? filled.value.hours : Number.NaN;
+  };
+  return propagate(
+    hours,
+    names.map((name) => visit.seen[name]),
+  );
+}
+
+/** The filling's A over the fit's: both are uncertain, the fit through its readings. */
+const byFilling = (visit: Visit, fit: UnitFit): Outcome<Uncertain> =>
+  mapOutcome(visit.hours, (hours) => {
+    const told = hoursOfFit(visit);
+    const u = hours.value * Math.hypot(hours.u / hours.value, told.u / told.value);
+    return fillingSays(fittedUnit(visit.other, fit), emptyTank(visit.seen), { value: hours.value, u })
+      .waterRatio;
+  });
+
+const chargeOf = ({ bucket, other }: Visit): Outcome<Uncertain> =>
+  mapOutcome(bucket, (test) =>
+    mapOutcome(bucketTest({ ...test, atmosphericKPa: atmosphericPressureKPa(other.altitudeM) }), (tank) =>
+      known(tank.airChargeKPaGauge),
+    ),
+  );
 
 type Interval = (x: Uncertain) => readonly [low: number, high: number];
 
@@ -33,134 +138,38 @@ const ofFactor: Interval = ({ value, u }) => {
 /** Of differences of readings, which scatter evenly below zero too. */
 const ofDifference: Interval = ({ value, u }) => [value - 1.96 * u, value + 1.96 * u];
 
+const FOUND = [
+  "A_L_m2_h_bar",
+  "B_L_m2_h",
+  "restrictor_L_h",
+  "filter_drop_found_kPa",
+  "air_charge_found_kPa_gauge",
+  "A_by_filling_ratio",
+];
+const withTail = (name: string) => [name, `${name}_u`, `${name}_low`, `${name}_high`];
+
 /** 19 in 20. */
 function cells(name: string, interval: Interval, x: Uncertain | undefined): Record<string, number | string> {
   const numbers = x ? [x.value, x.u, ...interval(x)] : [];
   return Object.fromEntries(withTail(name).map((column, i) => [column, numbers[i] ?? ""]));
 }
 
-/** Readings of the tank that are there: bucket test; filling time against the unit just fitted. */
-function chargeOf(row: Row): Outcome<Uncertain> {
-  const test = allKnown({
-    tankVolumeL: reading(row, "tank_L", 0.01, 0),
-    fullKPaGauge: reading(row, "tank_full_kPa_gauge", 0, 3),
-    afterKPaGauge: reading(row, "tank_after_kPa_gauge", 0, 3),
-    drawnL: reading(row, "drawn_L", 0.01, 0),
-    altitudeM: cell(row, "altitude_m", 0),
-  });
-  return mapOutcome(test, ({ altitudeM, ...x }) =>
-    mapOutcome(bucketTest({ ...x, atmosphericKPa: atmosphericPressureKPa(altitudeM) }), (tank) =>
-      known(tank.airChargeKPaGauge),
-    ),
-  );
-}
-
-const read = {
-  elementPressureKPaGauge: ["feed_pressure_kPa_gauge", 0, 5],
-  temperatureC: ["temperature_C", 0, 0.3],
-  feedMgPerL: ["feed_NaCl_mg_L", 0.01, 0.3],
-  permeateLPerH: ["permeate_L_h", 0.01, 0],
-  permeateMgPerL: ["permeate_mg_L", 0.01, 0.3],
-  drainLPerH: ["concentrate_L_h", 0.01, 0],
-} as const;
-
-const readings = (row: Row) =>
-  allKnown(
-    Object.fromEntries(
-      Object.entries(read).map(([key, [name, relative, absolute]]) => [
-        key,
-        reading(row, name, relative, absolute),
-      ]),
-    ) as Record<keyof typeof read, Outcome<Uncertain>>,
-  );
-
-function fitOfRow(row: Row): Outcome<UnitFit> {
-  const told = allKnown({
-    temperatureForm: temperatureFormOfRow(row),
-    areaM2: cell(row, "area_m2", 1),
-    polarisation: cell(row, "beta", 1),
-    restrictorRatedKPa: cell(row, "restrictor_rated_kPa", 414),
-    permeatePressureKPaGauge: cell(row, "tank_pressure_kPa_gauge", 0),
-    ...(given(row, "before_filter_kPa_gauge") && {
-      feedPressureKPaGauge: reading(row, "before_filter_kPa_gauge", 0, 5),
-    }),
-  });
-  return mapOutcome(told, (unit) => mapOutcome(readings(row), (seen) => fitUnit({ ...unit, ...seen })));
-}
-
-/** The row with cells replaced; a copy would count every column as read. */
-const withCells = (row: Row, cells: Readonly<Record<string, number>>): Row =>
-  Object.assign(
-    Object.create(row),
-    Object.fromEntries(Object.entries(cells).map(([k, v]) => [k, String(v)])),
-  );
-
-const fittedRow = (row: Row, fit: UnitFit): Row =>
-  withCells(row, {
-    A_L_m2_h_bar: fit.waterLPerM2HBar.value,
-    B_L_m2_h: fit.saltLPerM2H.value,
-    restrictor_L_h: fit.restrictorRatedLPerH.value,
-  });
-
-const fittedUnit = (row: Row, fit: UnitFit) =>
-  allKnown({
-    unit: unitOfRow(fittedRow(row, fit)),
-    at: conditionsOfRow(withCells(row, { tank_pressure_kPa_gauge: 0 })),
-  });
-
-/** Enough for how the hours answer to the readings; the hours themselves are stepped in full. */
-const coarse = { segments: 6 };
-
-/** Hours the unit fitted to these readings would need, uncertain as they are. */
-function hoursOfFit(row: Row, seen: Readonly<Record<keyof typeof read, Uncertain>>): Uncertain {
-  const names = Object.keys(read) as (keyof typeof read)[];
-  const hours = (values: readonly number[]) => {
-    const other = withCells(row, Object.fromEntries(names.map((name, i) => [read[name][0], values[i]!])));
-    const filled = mapOutcome(fitOfRow(other), (fit) =>
-      mapOutcome(fittedUnit(other, fit), ({ unit, at }) => filling(unit, at, coarse)),
-    );
-    return filled.kind === "known" ? filled.value.hours : Number.NaN;
-  };
-  return propagate(
-    hours,
-    names.map((name) => seen[name]),
-  );
-}
-
-/** The filling's A over the fit's: both are uncertain, the fit through its readings. */
-function byFilling(row: Row, fit: UnitFit): Outcome<Uncertain> {
-  const of = allKnown({
-    fitted: fittedUnit(row, fit),
-    seen: readings(row),
-    hours: reading(row, "fill_time_h", 0.02, 0.02),
-  });
-  return mapOutcome(of, ({ fitted: { unit, at }, seen, hours }) => {
-    const told = hoursOfFit(row, seen);
-    const u = hours.value * Math.hypot(hours.u / hours.value, told.u / told.value);
-    return fillingSays(unit, at, { value: hours.value, u }).waterRatio;
-  });
-}
-
 const orBlank = (outcome: Outcome<Uncertain>) => (outcome.kind === "known" ? outcome.value : undefined);
 
+const cellsOf = (visit: Visit, fit: UnitFit) => ({
+  ...cells("A_L_m2_h_bar", ofFactor, fit.waterLPerM2HBar),
+  ...cells("B_L_m2_h", ofFactor, fit.saltLPerM2H),
+  ...cells("restrictor_L_h", ofFactor, fit.restrictorRatedLPerH),
+  ...cells("filter_drop_found_kPa", ofDifference, fit.filterDropKPa),
+  ...cells("air_charge_found_kPa_gauge", ofDifference, orBlank(chargeOf(visit))),
+  ...cells("A_by_filling_ratio", ofFactor, orBlank(byFilling(visit, fit))),
+});
+
 /** `tapside unit fit`: readings of one visit a row → A, B, restrictor, filter drop, air charge, with intervals. */
-export const unitFitVerb: RowVerb = {
+export const unitFitVerb = rowVerb({
   summary:
     "A, B and restrictor of a unit from one visit's readings a row; filter drop, air charge and what the filling says where read; u and 19-in-20 intervals",
-  columns: [...fitted, ...found].flatMap(withTail),
-  row: (row) =>
-    mapOutcome(fitOfRow(row), (fit) =>
-      known({
-        ...cells("A_L_m2_h_bar", ofFactor, fit.waterLPerM2HBar),
-        ...cells("B_L_m2_h", ofFactor, fit.saltLPerM2H),
-        ...cells("restrictor_L_h", ofFactor, fit.restrictorRatedLPerH),
-        ...cells("filter_drop_found_kPa", ofDifference, fit.filterDropKPa),
-        ...cells("air_charge_found_kPa_gauge", ofDifference, orBlank(chargeOf(row))),
-        ...cells(
-          "A_by_filling_ratio",
-          ofFactor,
-          given(row, "fill_time_h") ? orBlank(byFilling(row, fit)) : undefined,
-        ),
-      }),
-    ),
-};
+  columns: FOUND.flatMap(withTail),
+  reads,
+  answer: (visit) => mapOutcome(fitTo(visit, visit.seen), (fit) => known(cellsOf(visit, fit))),
+});

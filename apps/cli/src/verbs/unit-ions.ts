@@ -1,8 +1,9 @@
 import { allKnown, known, mapOutcome, type Outcome } from "@tapside/quantities";
 import { type IonsAlong, ionsAlongElement } from "@tapside/reverse-osmosis";
-import type { RowVerb } from "./row-verb.ts";
-import { cell, conditionsOfRow, type Row, unitOfRow } from "./unit-row.ts";
-import { analysisOf } from "./water-input.ts";
+import { all } from "./reader.ts";
+import { rowVerb } from "./row-verb.ts";
+import { feedOfRow, seasonsOfRow, unitOfRow } from "./unit-row.ts";
+import { analysisIn } from "./water-input.ts";
 
 const streams = ["permeate", "concentrate"] as const;
 
@@ -26,31 +27,18 @@ const columnsOf = (season: string) => [
   `scale_from_recovery_${season}`,
 ];
 
-function inSeason(row: Row, temperatureC: number): Outcome<IonsAlong> {
-  const given = allKnown({
-    unit: unitOfRow(row),
-    at: conditionsOfRow({ ...row, temperature_C: String(temperatureC) }),
-    feed: analysisOf(row),
-  });
-  return mapOutcome(given, (v) => ionsAlongElement(v.unit, v.at, v.feed));
-}
-
 /** `tapside unit ions`: unit and analysis a row → pH of permeate and concentrate, what scales and from which recovery, winter and summer. */
-export const unitIonsVerb: RowVerb = {
+export const unitIonsVerb = rowVerb({
   summary:
     "ions along the element, a row: pH of permeate and concentrate, which mineral scales from which recovery",
   columns: [...columnsOf("winter"), ...columnsOf("summer")],
-  row: (row) =>
-    mapOutcome(
-      allKnown({ winterC: cell(row, "winter_C", 6), summerC: cell(row, "summer_C", 20) }),
-      (season) => {
-        const both = allKnown({
-          winter: inSeason(row, season.winterC),
-          summer: inSeason(row, season.summerC),
-        });
-        return mapOutcome(both, ({ winter, summer }) =>
-          known({ ...seasonCells("winter", winter), ...seasonCells("summer", summer) }),
-        );
-      },
-    ),
-};
+  reads: all({ unit: unitOfRow, feed: feedOfRow, analysis: analysisIn(), seasons: seasonsOfRow }),
+  answer: ({ unit, feed, analysis, seasons }) => {
+    const at = (temperatureC: number): Outcome<IonsAlong> =>
+      ionsAlongElement(unit, { ...feed, temperatureC }, analysis);
+    const both = allKnown({ winter: at(seasons.winter), summer: at(seasons.summer) });
+    return mapOutcome(both, ({ winter, summer }) =>
+      known({ ...seasonCells("winter", winter), ...seasonCells("summer", summer) }),
+    );
+  },
+});

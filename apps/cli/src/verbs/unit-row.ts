@@ -1,100 +1,119 @@
-import { allKnown, known, mapOutcome, missing, type Outcome, refused } from "@tapside/quantities";
+import { known, type Outcome } from "@tapside/quantities";
 import {
   atmosphericPressureKPa,
   type Conditions,
   defaultTemperatureForm,
-  isTemperatureFormId,
   type TemperatureFormId,
+  temperatureForms,
   type Unit,
 } from "@tapside/reverse-osmosis";
+import { all, count, mapReader, notNegative, number, positive, type Reader, word } from "./reader.ts";
 
-export type Row = Readonly<Record<string, string>>;
-
-/** A number of a row; `otherwise` stands in for an absent or empty cell. */
-export function cell(row: Row, name: string, otherwise?: number): Outcome<number> {
-  const text = row[name]?.trim() ?? "";
-  if (text === "") return otherwise === undefined ? missing(name) : known(otherwise);
-  const value = Number(text);
-  return Number.isFinite(value) ? known(value) : refused("not-a-number", { name, text });
+/** What a fit finds: the element's two coefficients and the restrictor's flow at its rated pressure. */
+export interface FoundFigures {
+  readonly waterLPerM2HBar: number;
+  readonly saltLPerM2H: number;
+  readonly ratedLPerH: number;
 }
 
-function positive(row: Row, name: string, otherwise?: number): Outcome<number> {
-  return mapOutcome(cell(row, name, otherwise), (value) =>
-    value > 0 ? known(value) : refused("not-positive", { name, value }),
-  );
-}
+const foundFigures: Reader<FoundFigures> = all({
+  waterLPerM2HBar: positive("A_L_m2_h_bar"),
+  saltLPerM2H: positive("B_L_m2_h"),
+  ratedLPerH: positive("restrictor_L_h"),
+});
 
-export function temperatureFormOfRow(row: Row): Outcome<TemperatureFormId> {
-  const text = row.temperature_form?.trim() || defaultTemperatureForm;
-  return isTemperatureFormId(text) ? known(text) : refused("unknown-temperature-form", { text });
-}
+/** Everything of a unit but its area and the figures a fit finds; all may be left out or blank. */
+const otherFigures = {
+  polarisation: positive("beta", 1),
+  ratedKPa: positive("restrictor_rated_kPa", 414),
+  form: word(
+    "temperature_form",
+    Object.keys(temperatureForms) as TemperatureFormId[],
+    defaultTemperatureForm,
+  ),
+  altitudeM: number("altitude_m", 0),
+  volumeL: notNegative("tank_L", 0),
+  airChargeKPaGauge: notNegative("air_charge_kPa_gauge", 0),
+  tanks: count("tanks", 1),
+  ratio: positive("shutoff_ratio", 0.64),
+  dropKPa: notNegative("filter_drop_kPa", 0),
+  dropAtLPerH: positive("filter_drop_at_L_h", 80),
+  elements: count("elements", 1),
+  arrangement: word("arrangement", ["series", "parallel"], "series"),
+  boosterKPa: notNegative("booster_kPa", 0),
+  boosterLPerH: positive("booster_open_L_h", 200),
+  boosterOffBelowKPaGauge: notNegative("booster_off_below_kPa_gauge", 0),
+  blendFraction: notNegative("blend_fraction", 0),
+  leakLPerHBar: notNegative("seal_leak_L_h_bar", 0),
+};
 
-const filters = (dropKPa: number, atLPerH: number) =>
-  dropKPa > 0 ? [{ id: "filters", dropKPa, atLPerH }] : [];
+type ReadBy<R> = { readonly [K in keyof R]: R[K] extends Reader<infer T> ? T : never };
+/** What a row says of a unit beside the figures a fit finds. */
+export type OtherFigures = ReadBy<typeof otherFigures> & { readonly areaM2: number };
+
+/** For a fit: without an area, A and B are those of the whole element. */
+export const figuresOfFit: Reader<OtherFigures> = all({ ...otherFigures, areaM2: positive("area_m2", 1) });
+
+const elementOf = (found: FoundFigures, v: OtherFigures) => ({
+  areaM2: v.areaM2,
+  waterLPerM2HBar: found.waterLPerM2HBar,
+  saltLPerM2H: found.saltLPerM2H,
+  polarisation: v.polarisation,
+  temperatureForm: v.form,
+  ...(v.leakLPerHBar > 0 && { leakLPerHBar: v.leakLPerHBar }),
+});
+
+const tankOf = ({ volumeL, airChargeKPaGauge }: OtherFigures) => ({ volumeL, airChargeKPaGauge });
+
+const boosterOf = (v: OtherFigures) => ({
+  shutOffRiseKPa: v.boosterKPa,
+  openFlowLPerH: v.boosterLPerH,
+  offBelowKPaGauge: v.boosterOffBelowKPaGauge,
+});
+
+const times = <T>(howMany: number, one: T): T[] => Array.from({ length: howMany }, () => one);
+
+/** The unit of what was found and what else is told of it. */
+export const unitFrom = (found: FoundFigures, v: OtherFigures): Unit => ({
+  cartridges: v.dropKPa > 0 ? [{ id: "filters", dropKPa: v.dropKPa, atLPerH: v.dropAtLPerH }] : [],
+  elements: times(Math.max(1, v.elements), elementOf(found, v)),
+  arrangement: v.arrangement,
+  ...(v.boosterKPa > 0 && { booster: boosterOf(v) }),
+  ...(v.blendFraction > 0 && { blendFraction: v.blendFraction }),
+  restrictor: { kind: "rated", ratedLPerH: found.ratedLPerH, ratedKPa: v.ratedKPa },
+  shutOff: { ratio: v.ratio },
+  tanks: v.volumeL > 0 ? times(v.tanks, tankOf(v)) : [],
+  atmosphericKPa: atmosphericPressureKPa(v.altitudeM),
+});
 
 /** The unit of one row. Element and restrictor must be there; every other part may be left out or blank. */
-export function unitOfRow(row: Row): Outcome<Unit> {
-  const given = allKnown({
-    form: temperatureFormOfRow(row),
-    areaM2: positive(row, "area_m2"),
-    waterLPerM2HBar: positive(row, "A_L_m2_h_bar"),
-    saltLPerM2H: positive(row, "B_L_m2_h"),
-    polarisation: positive(row, "beta", 1),
-    ratedLPerH: positive(row, "restrictor_L_h"),
-    ratedKPa: positive(row, "restrictor_rated_kPa", 414),
-    volumeL: cell(row, "tank_L", 0),
-    airChargeKPaGauge: cell(row, "air_charge_kPa_gauge", 0),
-    ratio: positive(row, "shutoff_ratio", 0.64),
-    altitudeM: cell(row, "altitude_m", 0),
-    dropKPa: cell(row, "filter_drop_kPa", 0),
-    dropAtLPerH: positive(row, "filter_drop_at_L_h", 80),
-    elements: positive(row, "elements", 1),
-    tanks: cell(row, "tanks", 1),
-    boosterKPa: cell(row, "booster_kPa", 0),
-    boosterLPerH: positive(row, "booster_open_L_h", 200),
-    boosterOffBelowKPaGauge: cell(row, "booster_off_below_kPa_gauge", 0),
-    blendFraction: cell(row, "blend_fraction", 0),
-    leakLPerHBar: cell(row, "seal_leak_L_h_bar", 0),
-  });
-  return mapOutcome(given, (v) =>
-    known({
-      cartridges: filters(v.dropKPa, v.dropAtLPerH),
-      elements: Array.from({ length: Math.max(1, Math.round(v.elements)) }, () => ({
-        areaM2: v.areaM2,
-        waterLPerM2HBar: v.waterLPerM2HBar,
-        saltLPerM2H: v.saltLPerM2H,
-        polarisation: v.polarisation,
-        temperatureForm: v.form,
-        ...(v.leakLPerHBar > 0 && { leakLPerHBar: v.leakLPerHBar }),
-      })),
-      arrangement: row.arrangement?.trim() === "parallel" ? "parallel" : "series",
-      ...(v.boosterKPa > 0 && {
-        booster: {
-          shutOffRiseKPa: v.boosterKPa,
-          openFlowLPerH: v.boosterLPerH,
-          offBelowKPaGauge: v.boosterOffBelowKPaGauge,
-        },
-      }),
-      ...(v.blendFraction > 0 && { blendFraction: v.blendFraction }),
-      restrictor: { kind: "rated", ratedLPerH: v.ratedLPerH, ratedKPa: v.ratedKPa },
-      shutOff: { ratio: v.ratio },
-      tanks:
-        v.volumeL > 0
-          ? Array.from({ length: Math.max(0, Math.round(v.tanks)) }, () => ({
-              volumeL: v.volumeL,
-              airChargeKPaGauge: v.airChargeKPaGauge,
-            }))
-          : [],
-      atmosphericKPa: atmosphericPressureKPa(v.altitudeM),
-    }),
-  );
-}
+export const unitOfRow: Reader<Unit> = mapReader(
+  all({ found: foundFigures, other: all<OtherFigures>({ ...otherFigures, areaM2: positive("area_m2") }) }),
+  ({ found, other }): Outcome<Unit> => known(unitFrom(found, other)),
+);
 
-export function conditionsOfRow(row: Row): Outcome<Conditions> {
-  return allKnown({
-    feedPressureKPaGauge: cell(row, "feed_pressure_kPa_gauge"),
-    temperatureC: cell(row, "temperature_C"),
-    feedMgPerL: cell(row, "feed_NaCl_mg_L"),
-    tankPressureKPaGauge: cell(row, "tank_pressure_kPa_gauge", 0),
-  });
-}
+const feed = {
+  feedPressureKPaGauge: number("feed_pressure_kPa_gauge"),
+  feedMgPerL: number("feed_NaCl_mg_L"),
+};
+const temperatureC = number("temperature_C");
+
+/** Feed and tank as they stand. */
+export const conditionsOfRow: Reader<Conditions> = all({
+  ...feed,
+  temperatureC,
+  tankPressureKPaGauge: number("tank_pressure_kPa_gauge", 0),
+});
+
+/** The feed with an empty tank, whatever the tank stood at. */
+export const emptyTankOfRow: Reader<Conditions> = mapReader(all({ ...feed, temperatureC }), (given) =>
+  known({ ...given, tankPressureKPaGauge: 0 }),
+);
+
+/** The feed of any season, with an empty tank. */
+export const feedOfRow: Reader<Omit<Conditions, "temperatureC">> = mapReader(all(feed), (given) =>
+  known({ ...given, tankPressureKPaGauge: 0 }),
+);
+
+/** The water's warmth in winter and in summer, °C. */
+export const seasonsOfRow = all({ winter: number("winter_C", 6), summer: number("summer_C", 20) });

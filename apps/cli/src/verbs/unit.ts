@@ -1,13 +1,14 @@
-import { known, type Outcome, refused } from "@tapside/quantities";
+import { known, mapOutcome, refused } from "@tapside/quantities";
 import { filling, operatingPoint } from "@tapside/reverse-osmosis";
-import type { RowVerb } from "./row-verb.ts";
+import { all } from "./reader.ts";
+import { type RowVerb, rowVerb } from "./row-verb.ts";
 import { unitFitVerb } from "./unit-fit.ts";
 import { unitIonsVerb } from "./unit-ions.ts";
 import { unitQuestionsVerb } from "./unit-questions.ts";
-import { conditionsOfRow, unitOfRow } from "./unit-row.ts";
+import { conditionsOfRow, emptyTankOfRow, unitOfRow } from "./unit-row.ts";
 import { unitStandbyVerb } from "./unit-standby.ts";
 
-const operatingPointVerb: RowVerb = {
+const operatingPointVerb = rowVerb({
   summary: "one operating point of a small unit a row: flows, dissolved solids, recovery, rejection",
   columns: [
     "feed_L_h",
@@ -18,12 +19,9 @@ const operatingPointVerb: RowVerb = {
     "recovery",
     "rejection_percent",
   ],
-  row: (input) => {
-    const unit = unitOfRow(input);
-    if (unit.kind !== "known") return unit;
-    const conditions = conditionsOfRow(input);
-    if (conditions.kind !== "known") return conditions;
-    const point = operatingPoint(unit.value, conditions.value);
+  reads: all({ unit: unitOfRow, at: conditionsOfRow }),
+  answer: ({ unit, at }) => {
+    const point = operatingPoint(unit, at);
     if (point.kind === "refused") return point;
     if (point.kind !== "flowing") return refused(point.kind, { drain_L_h: point.concentrateLPerH });
     return known({
@@ -36,28 +34,9 @@ const operatingPointVerb: RowVerb = {
       rejection_percent: point.rejection * 100,
     });
   },
-};
+});
 
-function fillingRow(input: Readonly<Record<string, string>>): Outcome<Readonly<Record<string, number>>> {
-  const unit = unitOfRow(input);
-  if (unit.kind !== "known") return unit;
-  const conditions = conditionsOfRow({ ...input, tank_pressure_kPa_gauge: "0" });
-  if (conditions.kind !== "known") return conditions;
-  const filled = filling(unit.value, conditions.value, { panels: 2 });
-  if (filled.kind !== "known") return filled;
-  const { hours, storedL, meanMgPerL, drainL, efficiency, recoveryAtStart, shutOffKPaGauge } = filled.value;
-  return known({
-    fill_time_h: hours,
-    stored_L: storedL,
-    mean_permeate_mg_L: meanMgPerL,
-    drain_L: drainL,
-    efficiency,
-    recovery_at_start: recoveryAtStart,
-    shutoff_kPa_gauge: shutOffKPaGauge,
-  });
-}
-
-const fillingVerb: RowVerb = {
+const fillingVerb = rowVerb({
   summary: "one filling of the tank a row: hours, litres, dissolved solids, drain, efficiency",
   columns: [
     "fill_time_h",
@@ -68,8 +47,20 @@ const fillingVerb: RowVerb = {
     "recovery_at_start",
     "shutoff_kPa_gauge",
   ],
-  row: fillingRow,
-};
+  reads: all({ unit: unitOfRow, at: emptyTankOfRow }),
+  answer: ({ unit, at }) =>
+    mapOutcome(filling(unit, at, { panels: 2 }), (filled) =>
+      known({
+        fill_time_h: filled.hours,
+        stored_L: filled.storedL,
+        mean_permeate_mg_L: filled.meanMgPerL,
+        drain_L: filled.drainL,
+        efficiency: filled.efficiency,
+        recovery_at_start: filled.recoveryAtStart,
+        shutoff_kPa_gauge: filled.shutOffKPaGauge,
+      }),
+    ),
+});
 
 /** `tapside unit …`: one unit a row, input columns as in `reference/small-ro-unit`. */
 export const unitVerbs: Readonly<Record<string, RowVerb>> = {

@@ -1,20 +1,20 @@
 import { allKnown, known, mapOutcome, type Outcome, refused } from "@tapside/quantities";
-import { type BlendAnswer, blendForAll, type LimitOnBlend, speciate } from "@tapside/water";
+import { type BlendAnswer, blendForAll, type LimitOnBlend } from "@tapside/water";
 import type { CommandVerb } from "../command-verb.ts";
 import { runGroups } from "./group-runner.ts";
-import { analysisOf, type Cells } from "./water-input.ts";
-import { blendOptions, columnsOf, limitsOf, named } from "./water-suits.ts";
+import type { Row } from "./reader.ts";
+import { blendOptionsOfRow, columnsOf, limitsOfRow, named, twoWatersOfRow } from "./water-suits.ts";
 
 /** All appliances of one site: they get the same blend. */
 interface Kitchen {
   readonly site: string;
-  readonly rows: readonly Cells[];
+  readonly rows: readonly Row[];
 }
 
 const COLUMNS = ["site", "appliances", "blend_low", "blend_high", "by_limit", "why_none"];
 
-function kitchensOf(rows: readonly Cells[]): readonly Kitchen[] {
-  const bySite = new Map<string, Cells[]>();
+function kitchensOf(rows: readonly Row[]): readonly Kitchen[] {
+  const bySite = new Map<string, Row[]>();
   for (const row of rows) {
     const site = (row.site ?? "").trim();
     bySite.set(site, [...(bySite.get(site) ?? []), row]);
@@ -25,7 +25,7 @@ function kitchensOf(rows: readonly Cells[]): readonly Kitchen[] {
 const isWater = (column: string) => column === "T_C" || /^(feed|perm)_/.test(column);
 
 /** The water of a site as its rows give it together; a blank cell repeats what another row says. */
-function waterOf({ site, rows }: Kitchen): Outcome<Cells> {
+function waterOf({ site, rows }: Kitchen): Outcome<Row> {
   const water: Record<string, string> = {};
   for (const row of rows)
     for (const [column, text] of Object.entries(row)) {
@@ -43,23 +43,22 @@ const limitLine = ({ limit, kept }: LimitOnBlend) =>
 
 function blendOf(kitchen: Kitchen): Outcome<Record<string, string | number>> {
   const together = allKnown({
-    limits: everyOne(kitchen.rows.map(limitsOf)),
+    limits: everyOne(kitchen.rows.map(limitsOfRow.read)),
     water: waterOf(kitchen),
   });
-  const answer = mapOutcome(together, ({ limits, water }) =>
-    mapOutcome(
-      allKnown({
-        feed: mapOutcome(analysisOf(water, "feed_"), speciate),
-        permeate: mapOutcome(analysisOf(water, "perm_"), speciate),
-      }),
-      ({ feed, permeate }) =>
-        blendForAll(
-          feed,
-          permeate,
-          kitchen.rows.map((row, i) => ({ limits: limits[i]!, options: blendOptions({ ...row, ...water }) })),
-        ),
-    ),
-  );
+  const answer = mapOutcome(together, ({ limits, water }) => {
+    const read = allKnown({
+      waters: twoWatersOfRow.read(water),
+      options: everyOne(kitchen.rows.map((row) => blendOptionsOfRow.read({ ...row, ...water }))),
+    });
+    return mapOutcome(read, ({ waters: { feed, permeate }, options }) =>
+      blendForAll(
+        feed,
+        permeate,
+        limits.map((of, i) => ({ limits: of, options: options[i]! })),
+      ),
+    );
+  });
   return mapOutcome(answer, (blend) => known(cellsOf(kitchen, blend)));
 }
 

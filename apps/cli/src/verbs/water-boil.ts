@@ -1,7 +1,8 @@
-import { allKnown, known, mapOutcome, type Outcome } from "@tapside/quantities";
+import { known, type Outcome } from "@tapside/quantities";
 import { AIR_CO2_ATM, type BoiledDown, boilDown, MOLAR_MASS, speciate } from "@tapside/water";
-import type { RowVerb } from "./row-verb.ts";
-import { allShown, analysisOf, type Cells, numbersOf, orBlank } from "./water-input.ts";
+import { all, mapReader, positive } from "./reader.ts";
+import { rowVerb } from "./row-verb.ts";
+import { allShown, analysisIn, orBlank } from "./water-input.ts";
 
 const BOILING_C = 100;
 const WAYS = ["closed", "pCO2_3.4"] as const;
@@ -19,22 +20,8 @@ function wayColumns(way: string, boiled: Outcome<BoiledDown>): Record<string, nu
   };
 }
 
-function boilRow(input: Cells) {
-  const given = allKnown({
-    feed: mapOutcome(analysisOf(input), speciate),
-    factor: numbersOf(input, ["concentration_factor"]),
-  });
-  return mapOutcome(given, ({ feed, factor }) => {
-    const boiling = { temperatureC: BOILING_C, concentrationFactor: factor.concentration_factor };
-    const closed = boilDown(feed, boiling);
-    const open = boilDown(feed, { ...boiling, co2Atm: AIR_CO2_ATM });
-    if (closed.kind === "refused" && open.kind === "refused") return closed;
-    return known(allShown({ ...wayColumns("closed", closed), ...wayColumns("pCO2_3.4", open) }));
-  });
-}
-
 /** Boiling down at 100 °C to the row's concentration factor, closed and open to air. */
-export const waterBoilVerb: RowVerb = {
+export const waterBoilVerb = rowVerb({
   summary: "one water a row boiled down at 100 °C, scale laid down closed and losing CO2",
   columns: WAYS.flatMap((way) => [
     `pH_${way}`,
@@ -46,5 +33,15 @@ export const waterBoilVerb: RowVerb = {
     `SI_SiO2a_${way}`,
     `ionic_strength_${way}`,
   ]),
-  row: boilRow,
-};
+  reads: all({
+    feed: mapReader(analysisIn(), speciate),
+    concentrationFactor: positive("concentration_factor"),
+  }),
+  answer: ({ feed, concentrationFactor }) => {
+    const boiling = { temperatureC: BOILING_C, concentrationFactor };
+    const closed = boilDown(feed, boiling);
+    const open = boilDown(feed, { ...boiling, co2Atm: AIR_CO2_ATM });
+    if (closed.kind === "refused" && open.kind === "refused") return closed;
+    return known(allShown({ ...wayColumns("closed", closed), ...wayColumns("pCO2_3.4", open) }));
+  },
+});

@@ -1,4 +1,4 @@
-import { allKnown, known, mapOutcome, missing, type Outcome, refused } from "@tapside/quantities";
+import { known, mapOutcome, missing, type Outcome, refused } from "@tapside/quantities";
 import {
   CONSTITUENTS,
   type ConstituentId,
@@ -14,40 +14,33 @@ import {
   type WaterAnalysis,
 } from "@tapside/water";
 import { intervalCells, intervalColumns } from "./interval-cells.ts";
-import type { RowVerb } from "./row-verb.ts";
-import { type Cells, cell } from "./water-input.ts";
+import { all, mapReader, optional, type Reader, text } from "./reader.ts";
+import { rowVerb } from "./row-verb.ts";
+import { ionsIn } from "./water-input.ts";
 
 const QUANTITIES = [...CONSTITUENTS.map((id) => `${id}_mg`), "Alk_CaCO3_mg", "pH", "SI_calcite_90"];
 const SAMPLES = 400;
 const SEED = 90;
 
-const READING_COLUMNS = {
-  temperatureC: "T_C",
-  pH: "pH",
-  alkalinityMgPerLCaCO3: "Alk_CaCO3_mg",
-  hardnessMgPerLCaCO3: "hardness_CaCO3_mg",
-  ec25UsPerCm: "EC25_uScm",
-  tdsMgPerL: "TDS_mg",
-} as const;
+const numbers = {
+  temperatureC: optional("T_C"),
+  pH: optional("pH"),
+  alkalinityMgPerLCaCO3: optional("Alk_CaCO3_mg"),
+  hardnessMgPerLCaCO3: optional("hardness_CaCO3_mg"),
+  ec25UsPerCm: optional("EC25_uScm"),
+  tdsMgPerL: optional("TDS_mg"),
+};
 
 /** Whatever the row holds; blanks are what is asked for. */
-function readingsOf(input: Cells): Outcome<FieldReadings> {
-  const readings: Record<string, number> = {};
-  const ions: Partial<Record<ConstituentId, number>> = {};
-  for (const [name, column] of Object.entries(READING_COLUMNS)) {
-    const value = cell(input, column);
-    if (Number.isNaN(value)) return refused("not-a-number", { column });
-    if (value !== undefined) readings[name] = value;
-  }
-  for (const id of CONSTITUENTS) {
-    const value = cell(input, `${id}_mg`);
-    if (Number.isNaN(value)) return refused("not-a-number", { column: `${id}_mg` });
-    if (value !== undefined) ions[id] = value;
-  }
-  if (Object.keys(readings).length + Object.keys(ions).length === 0)
-    return missing(...Object.values(READING_COLUMNS));
-  return known({ ...readings, ions });
-}
+const readingsOfRow: Reader<FieldReadings> = mapReader(
+  all({ numbers: all(numbers), ions: ionsIn() }),
+  ({ numbers: read, ions }) => {
+    const present = Object.entries(read).filter(([, value]) => value !== undefined);
+    if (present.length + Object.keys(ions).length === 0)
+      return missing(...Object.values(numbers).flatMap(({ may }) => may));
+    return known({ ...Object.fromEntries(present), ions });
+  },
+);
 
 function valuesOf(quantity: string, samples: readonly WaterAnalysis[]): number[] {
   if (quantity === "pH") return samples.map((water) => water.pH);
@@ -64,8 +57,7 @@ function valuesOf(quantity: string, samples: readonly WaterAnalysis[]): number[]
 const priors = new Map<string, readonly PriorComponent[]>();
 
 /** The prior without one of its sources, named in the column `without_source`: for judging it on waters it has not seen. */
-function priorOf(input: Cells): Outcome<readonly PriorComponent[]> {
-  const without = (input.without_source ?? "").trim();
+function priorWithout(without: string): Outcome<readonly PriorComponent[]> {
   if (without === "") return known(realWaterPrior());
   const waters = realWaters();
   const others = waters.filter(({ source }) => source !== without);
@@ -84,20 +76,19 @@ function intervals(samples: readonly WaterAnalysis[]): Record<string, number | s
 }
 
 /** A water completed from whatever was read: 5, 50 and 95 % of every ion and of the calcite index at 90 °C. */
-export const waterCompleteVerb: RowVerb = {
+export const waterCompleteVerb = rowVerb({
   summary:
     "one set of readings a row completed to a water: p05, p50, p95 of every ion and of SI calcite at 90 °C",
   columns: QUANTITIES.flatMap(intervalColumns),
-  row: (input) =>
-    mapOutcome(allKnown({ readings: readingsOf(input), prior: priorOf(input) }), ({ readings, prior }) =>
-      mapOutcome(
-        completeWater(readings, {
-          random: seededUniform(SEED),
-          samples: SAMPLES,
-          uncertainty: LABORATORY_UNCERTAINTY,
-          prior,
-        }),
-        (samples) => known(intervals(samples)),
-      ),
+  reads: all({ readings: readingsOfRow, prior: mapReader(text("without_source"), priorWithout) }),
+  answer: ({ readings, prior }) =>
+    mapOutcome(
+      completeWater(readings, {
+        random: seededUniform(SEED),
+        samples: SAMPLES,
+        uncertainty: LABORATORY_UNCERTAINTY,
+        prior,
+      }),
+      (samples) => known(intervals(samples)),
     ),
-};
+});

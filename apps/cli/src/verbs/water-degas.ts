@@ -1,7 +1,8 @@
 import { known, mapOutcome } from "@tapside/quantities";
 import { type Degassed, degas, speciate, type Water } from "@tapside/water";
-import type { RowVerb } from "./row-verb.ts";
-import { allShown, analysisOf } from "./water-input.ts";
+import { mapReader } from "./reader.ts";
+import { rowVerb } from "./row-verb.ts";
+import { allShown, analysisIn } from "./water-input.ts";
 
 const degasColumns = (before: Water, after: Degassed) => ({
   SI_calcite_before: before.saturation.calcite,
@@ -15,8 +16,8 @@ const degasColumns = (before: Water, after: Degassed) => ({
   CaCO3_precipitated_mg: after.withCalcite.precipitatedMgPerLCaCO3,
 });
 
-/** Opening to air at the row's temperature, then with calcite allowed to precipitate. */
-export const waterDegasVerb: RowVerb = {
+/** Opening to air at the row's temperature, mapReader with calcite allowed to precipitate. */
+export const waterDegasVerb = rowVerb({
   summary: "one water a row opened to air (CO2 10^-3.4 atm), without and with calcite precipitating",
   columns: [
     "SI_calcite_before",
@@ -29,8 +30,6 @@ export const waterDegasVerb: RowVerb = {
     "pH_degassed_and_calcite_eq",
     "CaCO3_precipitated_mg",
   ],
-  row: (input) =>
-    mapOutcome(mapOutcome(analysisOf(input), speciate), (water) =>
-      mapOutcome(degas(water), (after) => known(allShown(degasColumns(water, after)))),
-    ),
-};
+  reads: mapReader(analysisIn(), speciate),
+  answer: (water) => mapOutcome(degas(water), (after) => known(allShown(degasColumns(water, after)))),
+});

@@ -1,7 +1,8 @@
 import { known, mapOutcome, type Outcome } from "@tapside/quantities";
 import { heatClosed, precipitationPotential, speciate, type Water } from "@tapside/water";
-import type { RowVerb } from "./row-verb.ts";
-import { allShown, analysisOf, orBlank } from "./water-input.ts";
+import { mapReader } from "./reader.ts";
+import { rowVerb } from "./row-verb.ts";
+import { allShown, analysisIn, orBlank } from "./water-input.ts";
 
 const COLD_C = 15;
 const HOT_C = [60, 80, 100] as const;
@@ -31,7 +32,7 @@ function heatColumns(water: Water): Record<string, number> {
 }
 
 /** Closed heating to 60, 80 and 100 °C, one water a row. */
-export const waterHeatVerb: RowVerb = {
+export const waterHeatVerb = rowVerb({
   summary: "closed heating of one water a row to 60, 80 and 100 °C",
   columns: [
     `pH_${COLD_C}`,
@@ -46,6 +47,6 @@ export const waterHeatVerb: RowVerb = {
       `pH_after_eq_${at}`,
     ]),
   ],
-  row: (input) =>
-    mapOutcome(mapOutcome(analysisOf(input), speciate), (water) => known(allShown(heatColumns(water)))),
-};
+  reads: mapReader(analysisIn(), speciate),
+  answer: (water) => known(allShown(heatColumns(water))),
+});

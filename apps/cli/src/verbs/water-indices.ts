@@ -1,7 +1,7 @@
 import { known, mapOutcome } from "@tapside/quantities";
 import { type CustomaryIndexId, customaryIndices, speciate } from "@tapside/water";
-import type { RowVerb } from "./row-verb.ts";
-import { allShown, analysisOf, orBlank } from "./water-input.ts";
+import { rowVerb } from "./row-verb.ts";
+import { allShown, analysisIn, orBlank } from "./water-input.ts";
 
 const COLUMNS: Readonly<Record<CustomaryIndexId, string>> = {
   langelier: "LSI_thermodynamic",
@@ -13,18 +13,17 @@ const COLUMNS: Readonly<Record<CustomaryIndexId, string>> = {
 };
 
 /** The indices people ask for by name, one water a row; a water that cannot be is refused first. */
-export const waterIndicesVerb: RowVerb = {
+export const waterIndicesVerb = rowVerb({
   summary: "the customary indices of one water a row: Langelier, Ryznar, Puckorius, Larson-Skold, aggressive",
   columns: Object.values(COLUMNS),
-  row: (input) =>
-    mapOutcome(analysisOf(input), (water) =>
-      mapOutcome(speciate(water), () => {
-        const indices = customaryIndices(water);
-        const cells = Object.entries(COLUMNS).map(([id, column]) => [
-          column,
-          orBlank(indices[id as CustomaryIndexId], (value) => value),
-        ]);
-        return known(allShown(Object.fromEntries(cells)));
-      }),
-    ),
-};
+  reads: analysisIn(),
+  answer: (water) =>
+    mapOutcome(speciate(water), () => {
+      const indices = customaryIndices(water);
+      const cells = Object.entries(COLUMNS).map(([id, column]) => [
+        column,
+        orBlank(indices[id as CustomaryIndexId], (value) => value),
+      ]);
+      return known(allShown(Object.fromEntries(cells)));
+    }),
+});

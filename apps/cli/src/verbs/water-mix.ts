@@ -1,7 +1,8 @@
-import { allKnown, known, mapOutcome } from "@tapside/quantities";
+import { known, mapOutcome } from "@tapside/quantities";
 import { blend, heatClosed, speciate, speciateConserved, type Water } from "@tapside/water";
-import type { RowVerb } from "./row-verb.ts";
-import { allShown, analysisOf, type Cells, numbersOf, orBlank } from "./water-input.ts";
+import { all, mapReader, number } from "./reader.ts";
+import { rowVerb } from "./row-verb.ts";
+import { allShown, analysisIn, orBlank } from "./water-input.ts";
 
 const HEATED_C = 95;
 
@@ -21,21 +22,8 @@ function mixColumns(feed: Water, permeate: Water, mixed: Water) {
   };
 }
 
-function mixRow(input: Cells) {
-  const parts = allKnown({
-    fraction: numbersOf(input, ["f_feed"]),
-    feed: mapOutcome(analysisOf(input, "feed_"), speciate),
-    permeate: mapOutcome(analysisOf(input, "perm_"), speciate),
-  });
-  return mapOutcome(parts, ({ fraction, feed, permeate }) =>
-    mapOutcome(mapOutcome(blend(feed, permeate, fraction.f_feed), speciateConserved), (mixed) =>
-      known(allShown(mixColumns(feed, permeate, mixed))),
-    ),
-  );
-}
-
-/** A blend valve: `f_feed` of the feed, the rest permeate, then heated to 95 °C. */
-export const waterMixVerb: RowVerb = {
+/** A blend valve: `f_feed` of the feed, the rest permeate, mapReader heated to 95 °C. */
+export const waterMixVerb = rowVerb({
   summary: "feed and permeate blended, one blend a row, cold and heated to 95 °C",
   columns: [
     "pH_feed_in",
@@ -49,5 +37,13 @@ export const waterMixVerb: RowVerb = {
     "SI_calcite_mix_heated95",
     "pH_mix_heated95",
   ],
-  row: mixRow,
-};
+  reads: all({
+    feed: mapReader(analysisIn("feed_"), speciate),
+    permeate: mapReader(analysisIn("perm_"), speciate),
+    feedFraction: number("f_feed"),
+  }),
+  answer: ({ feed, permeate, feedFraction }) =>
+    mapOutcome(mapOutcome(blend(feed, permeate, feedFraction), speciateConserved), (mixed) =>
+      known(allShown(mixColumns(feed, permeate, mixed))),
+    ),
+});

@@ -1,7 +1,8 @@
-import { known, mapOutcome } from "@tapside/quantities";
+import { known } from "@tapside/quantities";
 import { conductivity, conductivityAt25, precipitationPotential, speciate, type Water } from "@tapside/water";
-import type { RowVerb } from "./row-verb.ts";
-import { allShown, analysisOf, orBlank } from "./water-input.ts";
+import { mapReader } from "./reader.ts";
+import { rowVerb } from "./row-verb.ts";
+import { allShown, analysisIn, orBlank } from "./water-input.ts";
 
 const CO2_MG_PER_MOL = 44009.5;
 
@@ -79,9 +80,9 @@ const COLUMNS: readonly (keyof ReturnType<typeof openColumns>)[] = [
 ];
 
 /** Speciation, indices, precipitation potential and conductivity of one analysis a row. */
-export const waterOpenVerb: RowVerb = {
+export const waterOpenVerb = rowVerb({
   summary: "one water a row: species, saturation, precipitation potential, conductivity",
   columns: COLUMNS,
-  row: (input) =>
-    mapOutcome(mapOutcome(analysisOf(input), speciate), (water) => known(allShown(openColumns(water)))),
-};
+  reads: mapReader(analysisIn(), speciate),
+  answer: (water) => known(allShown(openColumns(water))),
+});

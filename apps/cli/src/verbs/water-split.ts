@@ -1,4 +1,4 @@
-import { allKnown, known, mapOutcome, type Outcome } from "@tapside/quantities";
+import { allKnown, known, mapOutcome, missing, type Outcome } from "@tapside/quantities";
 import {
   CONSTITUENTS,
   MOLAR_MASS,
@@ -8,18 +8,30 @@ import {
   splitStream,
   type Water,
 } from "@tapside/water";
-import type { RowVerb } from "./row-verb.ts";
-import { allShown, analysisOf, type Cells, cell, numbersOf } from "./water-input.ts";
+import { all, mapReader, number, optional, type Reader } from "./reader.ts";
+import { rowVerb } from "./row-verb.ts";
+import { allShown, analysisIn } from "./water-input.ts";
 
 const REJECTED = ["Ca", "Mg", "K", "Cl", "SO4", "NO3", "F", "SiO2"] as const;
 
+type RejectionsRead = Readonly<Record<(typeof REJECTED)[number], number | undefined>> & {
+  readonly alkalinity: number;
+};
+
+const rejectionsIn: Reader<RejectionsRead> = all({
+  ...(Object.fromEntries(REJECTED.map((id) => [id, optional(`rej_${id}`)])) as Record<
+    (typeof REJECTED)[number],
+    Reader<number | undefined>
+  >),
+  alkalinity: number("rej_Alk"),
+});
+
 /** Rejections of the row; one left blank matters only when the feed holds that constituent. */
-function rejectionsOf(input: Cells): Outcome<Rejections> {
-  const needed = REJECTED.filter((id) => (cell(input, `${id}_mg`) ?? 0) !== 0).map((id) => `rej_${id}`);
-  return mapOutcome(numbersOf(input, ["rej_Alk", ...needed]), (given) => {
-    const rejections = Object.fromEntries(REJECTED.map((id) => [id, given[`rej_${id}`] ?? 0]));
-    return known({ ...rejections, alkalinity: given.rej_Alk } as unknown as Rejections);
-  });
+function rejectionsFor(feed: Water, read: RejectionsRead): Outcome<Rejections> {
+  const absent = REJECTED.filter((id) => read[id] === undefined && feed.totals[id] > 0);
+  if (absent.length > 0) return missing(...absent.map((id) => `rej_${id}`));
+  const given = Object.fromEntries(REJECTED.map((id) => [id, read[id] ?? 0]));
+  return known({ ...given, alkalinity: read.alkalinity } as unknown as Rejections);
 }
 
 function streamColumns(prefix: string, water: Water): Record<string, number> {
@@ -44,30 +56,11 @@ function splitColumns(feed: Water, permeate: Water, concentrate: Water): Record<
   };
 }
 
-function splitRow(input: Cells) {
-  const given = allKnown({
-    feed: mapOutcome(analysisOf(input), speciate),
-    recovery: numbersOf(input, ["recovery"]),
-    rejections: rejectionsOf(input),
-  });
-  return mapOutcome(given, ({ feed, recovery, rejections }) =>
-    mapOutcome(splitStream(feed, rejections, recovery.recovery), (streams) => {
-      const solved = allKnown({
-        permeate: speciateConserved(streams.permeate),
-        concentrate: speciateConserved(streams.concentrate),
-      });
-      return mapOutcome(solved, ({ permeate, concentrate }) =>
-        known(allShown(splitColumns(feed, permeate, concentrate))),
-      );
-    }),
-  );
-}
-
 const streamNames = (prefix: string) =>
   [...CONSTITUENTS, "Alk", "CT_mol", "pH", "SI_calcite"].map((name) => `${prefix}_${name}`);
 
 /** Permeate and concentrate of one feed a row, by given rejections and recovery. */
-export const waterSplitVerb: RowVerb = {
+export const waterSplitVerb = rowVerb({
   summary: "one feed a row split by given rejections and recovery into permeate and concentrate",
   columns: [
     "feed_CO2aq_mg",
@@ -78,5 +71,20 @@ export const waterSplitVerb: RowVerb = {
     "conc_SI_SiO2a",
     "feed_SI_calcite",
   ],
-  row: splitRow,
-};
+  reads: all({
+    feed: mapReader(analysisIn(), speciate),
+    recovery: number("recovery"),
+    rejections: rejectionsIn,
+  }),
+  answer: ({ feed, recovery, rejections }) => {
+    const streams = mapOutcome(rejectionsFor(feed, rejections), (given) =>
+      splitStream(feed, given, recovery),
+    );
+    return mapOutcome(streams, ({ permeate, concentrate }) =>
+      mapOutcome(
+        allKnown({ permeate: speciateConserved(permeate), concentrate: speciateConserved(concentrate) }),
+        (solved) => known(allShown(splitColumns(feed, solved.permeate, solved.concentrate))),
+      ),
+    );
+  },
+});

@@ -1,4 +1,4 @@
-import { allKnown, known, mapOutcome, type Outcome, refused } from "@tapside/quantities";
+import { allKnown, known, mapOutcome, type Outcome } from "@tapside/quantities";
 import {
   type ApplianceMake,
   type BlendAnswer,
@@ -11,8 +11,9 @@ import {
   type Water,
   type WaterLimit,
 } from "@tapside/water";
-import type { RowVerb } from "./row-verb.ts";
-import { analysisOf, type Cells, cell } from "./water-input.ts";
+import { all, mapReader, optional, type Reader, text, word } from "./reader.ts";
+import { rowVerb } from "./row-verb.ts";
+import { analysisIn } from "./water-input.ts";
 
 const LABELS = [
   ["hardness", "limit_hardness_CaCO3_mg", "mg/L CaCO3"],
@@ -25,38 +26,69 @@ const LABELS = [
 
 const USES = ["coffee", "steam", "hot", "cold"] as const;
 
+const YES = ["yes", "1", "true"] as const;
+const NO = ["no", "0", "false"] as const;
+
+const makeOfRow = mapReader(
+  all({
+    name: text("appliance"),
+    use: word("use", USES),
+    hottestC: optional("hottest_C"),
+    steel: word("steel", ["304", "316", "other"], "other"),
+    copper: word("copper", [...YES, ...NO], "no"),
+  }),
+  ({ name, use, hottestC, steel, copper }) =>
+    known<ApplianceMake>({
+      name,
+      use,
+      hottestC: hottestC ?? (use === "cold" ? 20 : 100),
+      ...(steel !== "other" && { steel }),
+      copperOrBrass: YES.some((yes) => yes === copper),
+    }),
+);
+
+const labelOfRow = all(
+  Object.fromEntries(LABELS.map(([property, column]) => [property, optional(column)])) as Record<
+    (typeof LABELS)[number][0],
+    Reader<number | undefined>
+  >,
+);
+
 /** Limits of the appliance of a row: what it is and what its label asks. */
-export function limitsOf(input: Cells): Outcome<readonly WaterLimit[]> {
-  const use = USES.find((one) => one === (input.use ?? "").trim());
-  if (!use) return refused("appliance-use-unknown", { use: input.use ?? "" });
-  const steel = (input.steel ?? "").trim();
-  const make: ApplianceMake = {
-    name: input.appliance ?? "",
-    use,
-    hottestC: cell(input, "hottest_C") ?? (use === "cold" ? 20 : 100),
-    ...((steel === "304" || steel === "316") && { steel }),
-    copperOrBrass: /^(yes|1|true)$/i.test((input.copper ?? "").trim()),
-  };
-  const label = LABELS.flatMap(([property, column, unit]) => {
-    const high = cell(input, column);
-    return high === undefined ? [] : [{ property, high, unit, source: "label", appliance: make.name }];
-  });
-  return known([...label, ...publishedNeeds(make)]);
-}
+export const limitsOfRow: Reader<readonly WaterLimit[]> = mapReader(
+  all({ make: makeOfRow, label: labelOfRow }),
+  ({ make, label }) =>
+    known([
+      ...LABELS.flatMap(([property, , unit]) => {
+        const high = label[property];
+        return high === undefined ? [] : [{ property, high, unit, source: "label", appliance: make.name }];
+      }),
+      ...publishedNeeds(make),
+    ]),
+);
 
 /** Chlorine read, and a contactor after the blend when its approach is given. */
-export function blendOptions(input: Cells): BlendOptions {
-  const feed = cell(input, "feed_chlorine_mg");
-  const permeate = cell(input, "perm_chlorine_mg");
-  const approach = cell(input, "remineraliser_approach");
-  return {
-    ...(feed !== undefined && { totalChlorineMgPerL: feed }),
-    ...(permeate !== undefined && { permeateChlorineMgPerL: permeate }),
-    ...(approach !== undefined && {
-      after: (water) => mapOutcome(remineralise(water, approach), (done) => known(done.water)),
+export const blendOptionsOfRow = mapReader(
+  all({
+    feed: optional("feed_chlorine_mg"),
+    permeate: optional("perm_chlorine_mg"),
+    approach: optional("remineraliser_approach"),
+  }),
+  ({ feed, permeate, approach }) =>
+    known<BlendOptions>({
+      ...(feed !== undefined && { totalChlorineMgPerL: feed }),
+      ...(permeate !== undefined && { permeateChlorineMgPerL: permeate }),
+      ...(approach !== undefined && {
+        after: (water) => mapOutcome(remineralise(water, approach), (done) => known(done.water)),
+      }),
     }),
-  };
-}
+);
+
+/** Feed and permeate of a row, at one temperature. */
+export const twoWatersOfRow = all({
+  feed: mapReader(analysisIn("feed_"), speciate),
+  permeate: mapReader(analysisIn("perm_"), speciate),
+});
 
 /** A limit in one line. */
 export const named = (limit: WaterLimit) =>
@@ -87,26 +119,17 @@ export const columnsOf = (answer: BlendAnswer) => ({
       : "",
 });
 
-function suitsRow(input: Cells) {
-  const given = allKnown({
-    limits: limitsOf(input),
-    feed: mapOutcome(analysisOf(input, "feed_"), speciate),
-    permeate: mapOutcome(analysisOf(input, "perm_"), speciate),
-  });
-  return mapOutcome(given, ({ limits, feed, permeate }) => {
-    const options = blendOptions(input);
+/** Feed, permeate and every blend of the two against an appliance's label and the published needs. */
+export const waterSuitsVerb = rowVerb({
+  summary: "feed, permeate and their blends, one appliance a row, against its label and the published needs",
+  columns: ["feed_not_within", "permeate_not_within", "blend_low", "blend_high", "why_none"],
+  reads: all({ limits: limitsOfRow, waters: twoWatersOfRow, options: blendOptionsOfRow }),
+  answer: ({ limits, waters: { feed, permeate }, options }) => {
     const said = allKnown({
       feed_not_within: against(feed, limits, options.totalChlorineMgPerL),
       permeate_not_within: against(permeate, limits, options.permeateChlorineMgPerL),
       blend: blendRange(feed, permeate, limits, options),
     });
     return mapOutcome(said, ({ blend, ...words }) => known({ ...words, ...columnsOf(blend) }));
-  });
-}
-
-/** Feed, permeate and every blend of the two against an appliance's label and the published needs. */
-export const waterSuitsVerb: RowVerb = {
-  summary: "feed, permeate and their blends, one appliance a row, against its label and the published needs",
-  columns: ["feed_not_within", "permeate_not_within", "blend_low", "blend_high", "why_none"],
-  row: suitsRow,
-};
+  },
+});

@@ -6,4 +6,7 @@ export const refusedTables: Readonly<Record<string, Said>> = {
   "not-commas": "The values are not parted by commas: save the table as CSV with commas and decimal points.",
   "column-twice": ({ column }) => `The column ${column} stands there twice: leave one.`,
   "unclosed-quote": ({ row }) => `A quotation mark in line ${row} is opened and never closed.`,
+  "word-unknown": ({ name, text, words }) => `${name}: "${text}" is none of: ${words}.`,
+  "not-a-count": ({ name, value }) => `${name}: ${value} is no whole number from 0.`,
+  "below-zero": ({ name, value }) => `${name} cannot be below zero: ${value}.`,
 };

@@ -26,7 +26,6 @@ export const refusedWaters: Readonly<Record<string, Said>> = {
   "nothing-to-mix": "There is nothing to mix: no volume was given.",
   "too-few-samples": ({ samples, least }) => `${samples} samples are too few: ${least} are needed.`,
   "source-unknown": ({ source }) => `No source of the prior is called "${source}".`,
-  "appliance-use-unknown": ({ use }) => `"${use}" is no use known here: coffee, steam, hot or cold.`,
   "approach-out-of-range": ({ approach }) =>
     `The approach to saturation, ${approach}, must lie between 0 and 1.`,
   "report-quantity-unknown": ({ quantity }) => `"${quantity}" is nothing known of a water here.`,

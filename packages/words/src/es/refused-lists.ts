@@ -2,6 +2,9 @@ import type { Said } from "../en/said.ts";
 
 /** Why a table, a row of a list, or a sticker, is not taken. */
 export const refusedLists: Readonly<Record<string, Said>> = {
+  "word-unknown": ({ name, text, words }) => `${name}: "${text}" no es ninguna de: ${words}.`,
+  "not-a-count": ({ name, value }) => `${name}: ${value} no es un número entero desde 0.`,
+  "below-zero": ({ name, value }) => `${name} no puede ser menor que cero: ${value}.`,
   "empty-table": "La tabla está vacía: hace falta una línea de nombres de columna y una línea por caso.",
   "not-commas":
     "Los valores no están separados por comas: guarde la tabla como CSV con comas y punto decimal.",

@@ -26,7 +26,6 @@ export const refusedWaters: Readonly<Record<string, Said>> = {
   "nothing-to-mix": "No hay nada que mezclar: no se dio ningún volumen.",
   "too-few-samples": ({ samples, least }) => `${samples} muestras son muy pocas: hacen falta ${least}.`,
   "source-unknown": ({ source }) => `Ninguna fuente del supuesto previo se llama "${source}".`,
-  "appliance-use-unknown": ({ use }) => `"${use}" no es un uso conocido aquí: coffee, steam, hot o cold.`,
   "approach-out-of-range": ({ approach }) =>
     `El acercamiento a la saturación, ${approach}, debe estar entre 0 y 1.`,
   "report-quantity-unknown": ({ quantity }) => `"${quantity}" no es nada conocido de un agua aquí.`,

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { mistakenColumns, watchedRow } from "./columns-read.ts";
+import { mistakenColumns } from "./mistaken-columns.ts";
 
 describe("columns that were meant otherwise", () => {
-  const asked = new Set(["T_C", "pH", "Cl_mg", "Ca_mg", "Alk_CaCO3_mg", "feed_pressure_psi"]);
+  const asked = ["T_C", "pH", "Cl_mg", "Ca_mg", "Alk_CaCO3_mg", "feed_pressure_psi"];
 
   it.each([
     ["temp_C", "T_C"],
@@ -16,12 +16,5 @@ describe("columns that were meant otherwise", () => {
 
   it("columns that are read, and strangers, are left alone", () => {
     expect(mistakenColumns(["T_C", "pH", "Cl_mg", "site", "note", "Cu_mg", "taken_on"], asked)).toEqual([]);
-  });
-
-  it("a row remembers what it was asked for", () => {
-    const seen = new Set<string>();
-    const row: Readonly<Record<string, string>> = watchedRow({ pH: "7" }, seen);
-    expect([row.pH, row.T_C]).toEqual(["7", undefined]);
-    expect([...seen]).toEqual(["pH", "T_C"]);
   });
 });

@@ -1,21 +1,11 @@
-/** A row that remembers which columns were asked of it. */
-export function watchedRow(row: Readonly<Record<string, string>>, asked: Set<string>) {
-  return new Proxy(row, {
-    get(target, column, receiver) {
-      if (typeof column === "string") asked.add(column);
-      return Reflect.get(target, column, receiver);
-    },
-  });
-}
-
 /** Columns of a table that nothing reads though they look like one that was looked for and is not there: `[written, looked for]`. */
 export function mistakenColumns(
   columns: readonly string[],
-  asked: ReadonlySet<string>,
+  read: readonly string[],
 ): readonly (readonly [string, string])[] {
-  const lookedFor = [...asked].filter((column) => !columns.includes(column));
+  const lookedFor = read.filter((column) => !columns.includes(column));
   return columns
-    .filter((column) => !asked.has(column))
+    .filter((column) => !read.includes(column))
     .flatMap((column) => {
       const meant = lookedFor.find((one) => isLike(column, one));
       return meant === undefined ? [] : [[column, meant] as const];
