@@ -16,7 +16,7 @@ const degasColumns = (before: Water, after: Degassed) => ({
   CaCO3_precipitated_mg: after.withCalcite.precipitatedMgPerLCaCO3,
 });
 
-/** Opening to air at the row's temperature, mapReader with calcite allowed to precipitate. */
+/** Opening to air at the row's temperature, then with calcite allowed to precipitate. */
 export const waterDegasVerb = rowVerb({
   summary: "one water a row opened to air (CO2 10^-3.4 atm), without and with calcite precipitating",
   columns: [

@@ -22,7 +22,7 @@ function mixColumns(feed: Water, permeate: Water, mixed: Water) {
   };
 }
 
-/** A blend valve: `f_feed` of the feed, the rest permeate, mapReader heated to 95 °C. */
+/** A blend valve: `f_feed` of the feed, the rest permeate, then heated to 95 °C. */
 export const waterMixVerb = rowVerb({
   summary: "feed and permeate blended, one blend a row, cold and heated to 95 °C",
   columns: [
