@@ -1,3 +1,5 @@
+import type { Arguments } from "./arguments.ts";
+
 /** What a verb may touch of the machine. */
 export interface CliIo {
   readText(path: string): string;
@@ -18,20 +20,16 @@ export interface Example {
 /** A verb with its own arguments. `run` resolves to the exit code. */
 export interface CommandVerb {
   readonly summary: string;
-  readonly usage: string;
+  /** What stands after the verb, in every way it may be called: `FILE [-o OUT.csv] [--json]`. Nothing else is taken. */
+  readonly ways: readonly string[];
+  /** What a reader of the help should know besides. */
+  readonly notes?: readonly string[];
   readonly examples: readonly Example[];
-  run(args: readonly string[], io: CliIo): Promise<number> | number;
+  run(args: Arguments, io: CliIo): Promise<number> | number;
 }
 
-/** Splits `-o FILE`, `--name` and `--name VALUE` (names in `takesValue`) from the plain arguments. */
-export function options(args: readonly string[], takesValue: readonly string[]) {
-  const plain: string[] = [];
-  const named: Record<string, string> = {};
-  for (let i = 0; i < args.length; i++) {
-    const arg = args[i]!;
-    if (!arg.startsWith("-") || /^-\d/.test(arg)) plain.push(arg);
-    else if (takesValue.includes(arg)) named[arg] = args[++i] ?? "";
-    else named[arg] = "yes";
-  }
-  return { plain, named };
+/** Says what is wrong with how a verb was called; the exit code of that. */
+export function complain(io: CliIo, line: string): number {
+  io.complain(line);
+  return 2;
 }

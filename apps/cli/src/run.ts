@@ -1,14 +1,19 @@
-import type { CliIo, CommandVerb } from "./command-verb.ts";
+import { argumentsOf } from "./arguments.ts";
+import { type CliIo, type CommandVerb, complain } from "./command-verb.ts";
 import { VERBS } from "./registry.ts";
 
 /** Runs the command line; resolves to the exit code. */
 export async function runCli(args: readonly string[], io: CliIo): Promise<number> {
   const found = verbOf(args);
   if (found && args.includes("--help")) return help(found.name, found.verb, io);
-  if (found) return found.verb.run(args.slice(found.words), io);
+  if (found) return call(found.verb, args.slice(found.words), io);
   if (args.length === 0 || args[0] === "--help") return overview(io);
-  io.complain(`There is no "${args[0]}". tapside --help lists what there is.`);
-  return 2;
+  return complain(io, `There is no "${args[0]}". tapside --help lists what there is.`);
+}
+
+function call(verb: CommandVerb, args: readonly string[], io: CliIo): Promise<number> | number {
+  const read = argumentsOf(args, verb.ways);
+  return typeof read === "string" ? complain(io, read) : verb.run(read, io);
 }
 
 /** The longest run of leading words that names a verb. */
@@ -28,7 +33,9 @@ function overview(io: CliIo): number {
 }
 
 function help(name: string, verb: CommandVerb, io: CliIo): number {
-  io.print(`tapside ${name}: ${verb.summary}\n\n  tapside ${verb.usage}`);
+  io.print(`tapside ${name}: ${verb.summary}\n`);
+  for (const way of verb.ways) io.print(`  tapside ${name} ${way}`);
+  for (const note of verb.notes ?? []) io.print(`  ${note}`);
   for (const example of verb.examples)
     io.print(`\n  node bin/tapside.mjs ${example.args.join(" ")}\n    … ${example.prints} …`);
   return 0;

@@ -3,18 +3,18 @@ import { canonicalJson, freeze, unitFile } from "@tapside/records";
 import { buildClaim } from "@tapside/report";
 import { recordPdf } from "@tapside/report/pdf";
 import { type Sticker, stickersPdf } from "@tapside/report/stickers";
-import { type CliIo, type CommandVerb, options } from "../command-verb.ts";
+import { type CliIo, type CommandVerb, complain } from "../command-verb.ts";
+import { dayAsked } from "../day-option.ts";
 import { wordsAsked } from "../language-option.ts";
 import { bookIn, unitNamed } from "./book-file.ts";
 import { fonts } from "./book-report.ts";
 
 export const claimVerb: CommandVerb = {
   summary: "the claim file of one unit: PDF, and its data beside it as JSON",
-  usage:
-    "claim FILE --unit ID|SERIAL|NAME -o OUT.pdf [--language en|es]   (writes OUT.json too)\n  without a language: the one of the site's owner, else English",
+  ways: ["FILE --unit ID|SERIAL|NAME -o OUT.pdf [--on 2026-11-25] [--language en|es]"],
+  notes: ["writes OUT.json too", "without a language: the one of the site's owner, else English"],
   examples: [],
-  async run(args, io) {
-    const { plain, named } = options(args, ["-o", "--unit", "--on", "--language"]);
+  async run({ plain, named }, io) {
     const book = bookIn(plain[0], io);
     if (!book) return 2;
     const file = unitNamed(book, named["--unit"], io);
@@ -22,8 +22,9 @@ export const claimVerb: CommandVerb = {
     const out = named["-o"];
     if (!out) return complain(io, "Say where to: tapside claim FILE --unit ID -o OUT.pdf");
     const words = wordsAsked(named["--language"], file.site.language, io);
-    if (!words) return 2;
-    const issuedAt = named["--on"] ? `${named["--on"]}T00:00:00Z` : new Date().toISOString();
+    const day = words && dayAsked(named["--on"], words, io);
+    if (!words || !day) return 2;
+    const issuedAt = named["--on"] ? `${day}T00:00:00Z` : new Date().toISOString();
     const content = buildClaim({ book, file, words, issuedAt });
     const { mark } = freeze(content);
     io.writeText(out.replace(/(\.pdf)?$/, ".json"), canonicalJson({ mark, content } as never));
@@ -33,17 +34,11 @@ export const claimVerb: CommandVerb = {
   },
 };
 
-function complain(io: CliIo, line: string): number {
-  io.complain(line);
-  return 2;
-}
-
 export const stickersVerb: CommandVerb = {
   summary: "QR stickers for a label roll as PDF, one a page: of the units of an exported file, or new ones",
-  usage: "stickers [FILE] [--new 50] --url https://where.the/app/is/ -o OUT.pdf",
+  ways: ["[FILE] [--new 50] --url https://where.the/app/is/ -o OUT.pdf"],
   examples: [],
-  async run(args, io) {
-    const { plain, named } = options(args, ["-o", "--url", "--new"]);
+  async run({ plain, named }, io) {
     const [url, out] = [named["--url"], named["-o"]];
     if (!url || !out) return complain(io, "Say where the app is (--url) and where to print (-o OUT.pdf).");
     const stickers = named["--new"] ? fresh(Number(named["--new"]), url) : ofBook(plain[0], url, io);

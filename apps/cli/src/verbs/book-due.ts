@@ -12,7 +12,9 @@ import {
 import { countsInBook, partsForStops } from "@tapside/diagnosis";
 import type { Messages } from "@tapside/words";
 import { causesInLanguage } from "@tapside/words/causes";
-import { type CliIo, type CommandVerb, options } from "../command-verb.ts";
+import type { Arguments } from "../arguments.ts";
+import type { CliIo, CommandVerb } from "../command-verb.ts";
+import { dayAsked } from "../day-option.ts";
 import { wordsAsked } from "../language-option.ts";
 import { bookWordsIn } from "../words/book-words.ts";
 import { bookIn } from "./book-file.ts";
@@ -20,22 +22,18 @@ import { bookIn } from "./book-file.ts";
 const EXAMPLE = "examples/larkmoor.tapside.json";
 
 /** What is due in the book an argument list names, by the day it names or today. */
-function dueIn(args: readonly string[], io: CliIo) {
-  const { plain, named } = options(args, ["-o", "--on", "--month", "--chain", "--language"]);
+function dueIn({ plain, named }: Arguments, io: CliIo) {
   const words = wordsAsked(named["--language"], undefined, io);
   if (!words) return undefined;
-  const day = named["--on"] ?? new Date().toISOString().slice(0, 10);
-  if (!/^\d{4}-\d{2}-\d{2}$/.test(day) || Number.isNaN(Date.parse(day))) {
-    io.complain(bookWordsIn(words.language).noDay(day));
-    return undefined;
-  }
+  const day = dayAsked(named["--on"], words, io);
+  if (!day) return undefined;
   const book = bookIn(plain[0], io, words);
   return book && { book, day, named, words, rows: dueList(book, day) };
 }
 
 export const dueVerb: CommandVerb = {
   summary: "what is due in an exported file, by date or litres, and the parts to carry",
-  usage: "due FILE [--on 2026-11-25] [--language en|es] [--json]",
+  ways: ["FILE [--on 2026-11-25] [--language en|es] [--json]"],
   examples: [{ args: ["due", EXAMPLE, "--on", "2026-11-25"], prints: "due by" }],
   run(args, io) {
     const due = dueIn(args, io);
@@ -77,7 +75,7 @@ const roleName = (role: string, { roles }: Messages): string =>
 
 export const calendarVerb: CommandVerb = {
   summary: "what is due in an exported file as an iCalendar file (RFC 5545)",
-  usage: "calendar FILE [-o OUT.ics] [--on 2026-11-25] [--language en|es]",
+  ways: ["FILE [-o OUT.ics] [--on 2026-11-25] [--language en|es]"],
   examples: [{ args: ["calendar", EXAMPLE, "--on", "2026-11-25"], prints: "BEGIN:VEVENT" }],
   run(args, io) {
     const due = dueIn(args, io);
@@ -96,7 +94,7 @@ export const calendarVerb: CommandVerb = {
 export const monthVerb: CommandVerb = {
   summary:
     "a month over all sites, or those of a chain: visits, findings, parts, what is due, open, bypassed",
-  usage: "month FILE [--month 2026-11] [--chain NAME] [-o OUT.csv] [--on 2026-11-25] [--language en|es]",
+  ways: ["FILE [--month 2026-11] [--chain NAME] [-o OUT.csv] [--on 2026-11-25] [--language en|es]"],
   examples: [{ args: ["month", EXAMPLE, "--month", "2026-03", "--on", "2026-04-01"], prints: "visits" }],
   run(args, io) {
     const due = dueIn(args, io);
@@ -144,7 +142,7 @@ export const monthVerb: CommandVerb = {
 
 export const vanVerb: CommandVerb = {
   summary: "what is in the van, used since the last count, ordered, and short of what is due",
-  usage: "van FILE [--on 2026-11-25] [--language en|es] [--json]",
+  ways: ["FILE [--on 2026-11-25] [--language en|es] [--json]"],
   examples: [{ args: ["van", EXAMPLE, "--on", "2026-11-25"], prints: "due within" }],
   run(args, io) {
     const due = dueIn(args, io);
@@ -169,7 +167,7 @@ export const vanVerb: CommandVerb = {
 export const likelyVerb: CommandVerb = {
   summary:
     "parts the visits planned for a day, else everything overdue, are likely to want, by what was last read",
-  usage: "likely FILE [--on 2026-11-25] [--language en|es] [--json]",
+  ways: ["FILE [--on 2026-11-25] [--language en|es] [--json]"],
   examples: [{ args: ["likely", EXAMPLE, "--on", "2026-11-25"], prints: "%" }],
   async run(args, io) {
     const due = dueIn(args, io);

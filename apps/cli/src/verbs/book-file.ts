@@ -11,7 +11,8 @@ import {
 } from "@tapside/records";
 import type { Messages } from "@tapside/words";
 import { en } from "@tapside/words/en";
-import { type CliIo, options } from "../command-verb.ts";
+import type { Arguments } from "../arguments.ts";
+import type { CliIo } from "../command-verb.ts";
 import { wordsAsked } from "../language-option.ts";
 import { sentence } from "../sentence.ts";
 import { bookWordsIn } from "../words/book-words.ts";
@@ -57,8 +58,7 @@ export function judged(book: Book, visit: KeptVisit) {
 }
 
 /** The visit an argument list names, judged; undefined after a sentence that says why not. */
-export function openVisit(args: readonly string[], io: CliIo) {
-  const { plain, named } = options(args, ["-o", "--visit", "--language"]);
+export function openVisit({ plain, named }: Arguments, io: CliIo) {
   const book = bookIn(plain[0], io);
   const visit = book && visitIn(book, named["--visit"], io);
   const found = book && visit && judged(book, visit);

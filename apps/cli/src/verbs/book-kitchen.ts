@@ -5,7 +5,7 @@ import { buildKitchenPage } from "@tapside/report/kitchen-page";
 import { recordPdf } from "@tapside/report/pdf";
 import type { Messages } from "@tapside/words";
 import { kitchenInLanguage } from "@tapside/words/kitchen";
-import { type CommandVerb, options } from "../command-verb.ts";
+import type { CommandVerb } from "../command-verb.ts";
 import { wordsAsked } from "../language-option.ts";
 import { bookIn, judged, unitNamed } from "./book-file.ts";
 import { fonts } from "./book-report.ts";
@@ -28,10 +28,10 @@ const kitchenVerb = (
   build: (asked: Asked) => RecordContent | string,
 ): CommandVerb => ({
   summary,
-  usage: `${verb} FILE --unit ID|SERIAL|NAME -o OUT.pdf [--on 2026-11-25T08:00Z] [--language en|es]\n  without a language: the one of the site's owner, else English`,
+  ways: ["FILE --unit ID|SERIAL|NAME -o OUT.pdf [--on 2026-11-25T08:00Z] [--language en|es]"],
+  notes: ["without a language: the one of the site's owner, else English"],
   examples: [],
-  async run(args, io) {
-    const { plain, named } = options(args, ["-o", "--unit", "--on", "--language"]);
+  async run({ plain, named }, io) {
     const book = bookIn(plain[0], io);
     const file = book && unitNamed(book, named["--unit"], io);
     const words = file && wordsAsked(named["--language"], file.site.language, io);

@@ -15,7 +15,7 @@ import {
   sha256Hex,
 } from "@tapside/records";
 import type { Messages } from "@tapside/words";
-import { type CliIo, type CommandVerb, options } from "../command-verb.ts";
+import type { CliIo, CommandVerb } from "../command-verb.ts";
 import { wordsAsked } from "../language-option.ts";
 import { sentence } from "../sentence.ts";
 import { bookWordsIn } from "../words/book-words.ts";
@@ -45,10 +45,9 @@ function before(path: string | undefined, io: CliIo, words: Messages): Before | 
 
 export const importVerb: CommandVerb = {
   summary: "a CSV list of sites and units as a file the phone imports; refused rows are listed",
-  usage: "import LIST.csv [-o OUT.tapside.json] [--into BOOK.tapside.json] [--language en|es] [--json]",
+  ways: ["LIST.csv [-o OUT.tapside.json] [--into BOOK.tapside.json] [--language en|es] [--json]"],
   examples: [{ args: ["import", "examples/sites.csv"], prints: "4 new units" }],
-  run(args, io) {
-    const { plain, named } = options(args, ["-o", "--into", "--language"]);
+  run({ plain, named }, io) {
     const words = wordsAsked(named["--language"], undefined, io);
     if (!words) return 2;
     const says = bookWordsIn(words.language);
@@ -106,10 +105,9 @@ const tableVerb = (
   table: (book: Book) => string,
 ): CommandVerb => ({
   summary,
-  usage: `${words} FILE [-o OUT.csv]`,
+  ways: ["FILE [-o OUT.csv]"],
   examples: [{ args: [...words.split(" "), "examples/larkmoor.tapside.json"], prints }],
-  run(args, io) {
-    const { plain, named } = options(args, ["-o"]);
+  run({ plain, named }, io) {
     const book = bookIn(plain[0], io);
     if (!book) return 2;
     if (named["-o"]) io.writeText(named["-o"], table(book));

@@ -1,5 +1,5 @@
 import { feedAmongNeighbours, meterLedger } from "@tapside/book";
-import { type CommandVerb, options } from "../command-verb.ts";
+import type { CommandVerb } from "../command-verb.ts";
 import { bookIn } from "./book-file.ts";
 
 const EXAMPLE = "examples/larkmoor.tapside.json";
@@ -13,10 +13,9 @@ const SAID = {
 
 export const neighboursVerb: CommandVerb = {
   summary: "the last feed reading of every unit beside those of others on the same water",
-  usage: "neighbours FILE [--json]",
+  ways: ["FILE [--json]"],
   examples: [{ args: ["neighbours", EXAMPLE], prints: "µS/cm" }],
-  run(args, io) {
-    const { plain, named } = options(args, []);
+  run({ plain, named }, io) {
     const book = bookIn(plain[0], io);
     if (!book) return 2;
     const all = [...book.unit.keys()].flatMap((id) => {
@@ -44,10 +43,9 @@ const LEDGER = {
 
 export const metersVerb: CommandVerb = {
   summary: "the ledger of every meter of dissolved solids: its checks and how it reads beside other meters",
-  usage: "meters FILE [--json]",
+  ways: ["FILE [--json]"],
   examples: [{ args: ["meters", EXAMPLE], prints: "meter" }],
-  run(args, io) {
-    const { plain, named } = options(args, []);
+  run({ plain, named }, io) {
     const book = bookIn(plain[0], io);
     if (!book) return 2;
     const meters = [...book.instrument.values()].filter((one) => one.kind === "tds");

@@ -1,15 +1,14 @@
 import { unitFile } from "@tapside/records";
 import { readingsCsv } from "@tapside/report/csv";
-import { type CommandVerb, options } from "../command-verb.ts";
+import type { CommandVerb } from "../command-verb.ts";
 import { bookIn } from "./book-file.ts";
 
 /** Every reading of an exported book as a table. */
 export const exportReadingsVerb: CommandVerb = {
   summary: "every reading of an exported file as CSV",
-  usage: "export readings FILE [-o OUT.csv]",
+  ways: ["FILE [-o OUT.csv]"],
   examples: [{ args: ["export", "readings", "examples/one-visit.tapside.json"], prints: "asFound,feedTds" }],
-  run(args, io) {
-    const { plain, named } = options(args, ["-o"]);
+  run({ plain, named }, io) {
     const book = bookIn(plain[0], io);
     if (!book) return 2;
     const csv = readingsCsv([...book.unit.keys()].sort().flatMap((id) => unitFile(book, id) ?? []));

@@ -7,7 +7,7 @@ import { recordHtml } from "@tapside/report/html";
 import { type PdfFonts, recordPdf } from "@tapside/report/pdf";
 import { sizesInLanguage } from "@tapside/words/causes";
 import { messagesIn } from "@tapside/words/every-language";
-import type { CliIo, CommandVerb } from "../command-verb.ts";
+import { type CliIo, type CommandVerb, complain } from "../command-verb.ts";
 import { openVisit } from "./book-file.ts";
 
 /** The bundle lies one folder nearer to the root than this source. */
@@ -23,24 +23,25 @@ export const fonts = (io: CliIo): PdfFonts => {
 /** Prints the service record of a visit. */
 export const reportVerb: CommandVerb = {
   summary: "the service record of a visit as PDF or HTML",
-  usage:
-    "report FILE -o OUT.pdf|OUT.html [--visit ID] [--language en|es] [--json]\n  without a language: the one of the site's owner, else English\n  a record already issued in the file is printed as it was frozen, in its own language",
+  ways: ["FILE -o OUT.pdf|OUT.html [--visit ID] [--language en|es] [--json]"],
+  notes: [
+    "without a language: the one of the site's owner, else English",
+    "a record already issued in the file is printed as it was frozen, in its own language",
+  ],
   examples: [],
   async run(args, io) {
     const found = openVisit(args, io);
     if (!found) return 2;
     const out = found.named["-o"];
-    if (!out) {
-      io.complain("Say where to: tapside report FILE -o OUT.pdf");
-      return 2;
-    }
+    if (!out) return complain(io, "Say where to: tapside report FILE -o OUT.pdf");
+    if (!/\.(pdf|html)$/i.test(out)) return complain(io, `${out}: a record is written as .pdf or as .html.`);
     const record = await recordOf(found);
     if (!record) {
       io.complain("The record issued for this visit no longer has its mark; tapside verify says which.");
       return 1;
     }
     const { content, mark } = record;
-    if (out.endsWith(".html")) io.writeText(out, recordHtml(content, mark));
+    if (/\.html$/i.test(out)) io.writeText(out, recordHtml(content, mark));
     else io.writeBytes(out, await recordPdf(content, mark, fonts(io)));
     if (found.named["--json"]) io.print(JSON.stringify({ mark, content }));
     else io.complain(`${out}, record mark ${mark}`);

@@ -1,17 +1,16 @@
 import { applianceUse, decodeText, readSensor, sensorSummary } from "@tapside/book";
 import { unitFile } from "@tapside/records";
 import { en } from "@tapside/words/en";
-import { type CommandVerb, options } from "../command-verb.ts";
+import type { CommandVerb } from "../command-verb.ts";
 import { sentence } from "../sentence.ts";
 import { bookIn } from "./book-file.ts";
 
 export const sensorVerb: CommandVerb = {
   summary:
     "a sensor's CSV (time, value, unit, alarm) as the phone would take it in: its span, refused rows with their reasons",
-  usage: "sensor LOG.csv [--json]",
+  ways: ["LOG.csv [--json]"],
   examples: [{ args: ["sensor", "examples/larkmoor-sensor.csv"], prints: "ppm" }],
-  run(args, io) {
-    const { plain, named } = options(args, []);
+  run({ plain, named }, io) {
     if (!plain[0]) {
       io.complain("Name a file: tapside sensor LOG.csv");
       return 2;
@@ -40,10 +39,9 @@ export const sensorVerb: CommandVerb = {
 
 export const useVerb: CommandVerb = {
   summary: "what every appliance with a counter of its own uses a day",
-  usage: "use FILE [--json]",
+  ways: ["FILE [--json]"],
   examples: [],
-  run(args, io) {
-    const { plain, named } = options(args, []);
+  run({ plain, named }, io) {
     const book = bookIn(plain[0], io);
     if (!book) return 2;
     const all = [...book.unit.keys()].sort().flatMap((id) => {

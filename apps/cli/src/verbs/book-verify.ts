@@ -1,7 +1,7 @@
 import { canonicalJson, verifyRecord } from "@tapside/records";
 import { type JudgedAgain, judgeAgain, type RecordContent } from "@tapside/report";
 import type { Messages } from "@tapside/words";
-import { type CliIo, type CommandVerb, options } from "../command-verb.ts";
+import type { CliIo, CommandVerb } from "../command-verb.ts";
 import { wordsAsked } from "../language-option.ts";
 import { type BookWords, bookWordsIn } from "../words/book-words.ts";
 import { bookIn } from "./book-file.ts";
@@ -26,11 +26,13 @@ interface Checked {
 /** Re-checks marks and judges again from what was frozen; exit code 1 if a mark is broken or the same rules now say otherwise. */
 export const verifyVerb: CommandVerb = {
   summary: "re-checks the mark of a service record and judges it again, or every one in an exported file",
-  usage:
-    "verify FILE [--language en|es] [--json]\n  FILE: an exported book, or what report --json printed\n  exit code 1: a mark is broken, or the same rules judge the kept inputs otherwise",
+  ways: ["FILE [--language en|es] [--json]"],
+  notes: [
+    "FILE: an exported book, or what report --json printed",
+    "exit code 1: a mark is broken, or the same rules judge the kept inputs otherwise",
+  ],
   examples: [{ args: ["verify", "examples/one-visit.tapside.json"], prints: "0 records" }],
-  run(args, io) {
-    const { plain, named } = options(args, ["--language"]);
+  run({ plain, named }, io) {
     const words = wordsAsked(named["--language"], undefined, io);
     const records = words && marked(plain[0], io, words);
     if (!records) return 2;

@@ -13,7 +13,7 @@ import { verifyVerb } from "./book-verify.ts";
 
 const assessVerb: CommandVerb = {
   summary: "judges a visit of an exported file",
-  usage: "assess FILE [--visit ID] [--language en|es] [--json]",
+  ways: ["FILE [--visit ID] [--language en|es] [--json]"],
   examples: [{ args: ["assess", "examples/one-visit.tapside.json"], prints: "outside" }],
   run(args, io) {
     const found = openVisit(args, io);

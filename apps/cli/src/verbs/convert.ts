@@ -1,16 +1,15 @@
 import { convert, parseReading, UNITS } from "@tapside/quantities";
-import { type CommandVerb, options } from "../command-verb.ts";
+import type { CommandVerb } from "../command-verb.ts";
 import { sentence } from "../sentence.ts";
 
 export const convertVerb: CommandVerb = {
   summary: "a value in another unit of the trade",
-  usage: "convert VALUE FROM TO [--json]",
+  ways: ["VALUE FROM TO [--json]"],
   examples: [
     { args: ["convert", "12", "gpg", "mg/L"], prints: "205.4 mg/L" },
     { args: ["convert", "60", "psi", "bar"], prints: "4.137 bar" },
   ],
-  run(args, io) {
-    const { plain, named } = options(args, []);
+  run({ plain, named }, io) {
     const [text, from, to] = plain;
     if (text === undefined || !from || !to) {
       io.complain("Say what to convert: tapside convert 12 gpg mg/L");

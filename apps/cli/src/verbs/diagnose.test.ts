@@ -9,6 +9,7 @@ import {
   tasteComplaint,
 } from "../../../../packages/diagnosis/src/testing/trials.ts";
 import { bookText, recordsOf } from "../../../../packages/records/src/testing/book-text.ts";
+import { argumentsOf } from "../arguments.ts";
 import type { CliIo } from "../command-verb.ts";
 import { diagnoseVerb } from "./diagnose.ts";
 
@@ -28,7 +29,9 @@ async function runVerb(args: readonly string[], readText = fromDisk) {
     print: (line) => printed.push(line),
     complain: (line) => complained.push(line),
   };
-  const code = await diagnoseVerb.run(args, io);
+  const read = argumentsOf(args, diagnoseVerb.ways);
+  if (typeof read === "string") throw new Error(read);
+  const code = await diagnoseVerb.run(read, io);
   return { code, text: printed.join("\n"), complained };
 }
 

@@ -15,7 +15,8 @@ import {
   visitCase,
 } from "@tapside/diagnosis";
 import { type Kept, type KeptVisit, type Unit, unitFile } from "@tapside/records";
-import { type CliIo, type CommandVerb, options } from "../command-verb.ts";
+import type { Arguments } from "../arguments.ts";
+import type { CliIo, CommandVerb } from "../command-verb.ts";
 import { wordsAsked } from "../language-option.ts";
 import { sentence } from "../sentence.ts";
 import { bookWordsIn } from "../words/book-words.ts";
@@ -68,7 +69,7 @@ function countsIn(text: string) {
   }
 }
 
-async function diagnoseFile(path: string | undefined, named: Readonly<Record<string, string>>, io: CliIo) {
+async function diagnoseFile({ plain: [path], named }: Arguments, io: CliIo) {
   const words = wordsAsked(named["--language"], undefined, io);
   if (!words) return 2;
   const says = bookWordsIn(words.language);
@@ -114,11 +115,10 @@ async function diagnoseFile(path: string | undefined, named: Readonly<Record<str
 /** Odds over causes, the next test and the repair plan of a visit; or the scores on simulated visits. */
 export const diagnoseVerb: CommandVerb = {
   summary: "what is most likely wrong at a visit, and the next test",
-  usage:
-    "diagnose FILE [--visit ID] [--counts FILE] [--language en|es] [--json]\n       diagnose --simulate N --seed S [--altered]",
+  ways: [
+    "FILE [--visit ID] [--counts FILE] [--language en|es] [--json]",
+    "--simulate N --seed S [--altered]",
+  ],
   examples: [{ args: ["diagnose", "examples/one-visit.tapside.json"], prints: "Next" }],
-  run(args, io) {
-    const { plain, named } = options(args, ["--visit", "--simulate", "--seed", "--counts", "--language"]);
-    return named["--simulate"] ? printSimulated(named, io) : diagnoseFile(plain[0], named, io);
-  },
+  run: (args, io) => (args.named["--simulate"] ? printSimulated(args.named, io) : diagnoseFile(args, io)),
 };

@@ -1,6 +1,5 @@
 import { type Outcome, refused } from "@tapside/quantities";
-import type { CliIo, CommandVerb } from "../command-verb.ts";
-import { options } from "../command-verb.ts";
+import { type CommandVerb, complain } from "../command-verb.ts";
 import { readTable, type Table, writeTable } from "../csv.ts";
 import { sentence } from "../sentence.ts";
 
@@ -28,8 +27,7 @@ export interface GroupVerb {
 /** Runs a group verb: a table in, a row an answer out, refused groups listed. */
 export const runGroups =
   (name: string, verb: GroupVerb): CommandVerb["run"] =>
-  (args, io) => {
-    const { plain, named } = options(args, ["-o"]);
+  ({ plain, named }, io) => {
     const [input] = plain;
     if (!input) return complain(io, `Name a table: tapside ${name} IN.csv -o OUT.csv`);
     const table = readTable(io.readText(input));
@@ -46,8 +44,3 @@ export const runGroups =
       if (one.outcome.kind !== "known") io.complain(`${one.name} refused: ${sentence(one.outcome)}`);
     return rows.length === 0 || rows.length < answers.length ? 1 : 0;
   };
-
-function complain(io: CliIo, line: string): number {
-  io.complain(line);
-  return 2;
-}

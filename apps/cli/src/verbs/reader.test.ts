@@ -67,9 +67,9 @@ describe("a cell that holds no number is never passed over", () => {
 
 it("every row verb names in its help what it reads, and names a missing column by a name it lists", () => {
   for (const [name, verb] of Object.entries({ ...unitVerbs, ...waterVerbs })) {
-    const { usage } = rowCommand(name, verb, []);
+    const help = rowCommand(name, verb, []).notes?.join(" ");
     const outcome = verb.row({});
     expect(outcome.kind, name).toBe("missing");
-    if (outcome.kind === "missing") for (const column of outcome.missing) expect(usage).toContain(column);
+    if (outcome.kind === "missing") for (const column of outcome.missing) expect(help).toContain(column);
   }
 });

@@ -1,5 +1,5 @@
-import type { CliIo, CommandVerb, Example } from "../command-verb.ts";
-import { options } from "../command-verb.ts";
+import type { Arguments } from "../arguments.ts";
+import { type CliIo, type CommandVerb, complain, type Example } from "../command-verb.ts";
 import { readTable, type Table, writeTable } from "../csv.ts";
 import { columnMistaken, sentence } from "../sentence.ts";
 import { mistakenColumns } from "./mistaken-columns.ts";
@@ -9,22 +9,20 @@ import type { RowVerb } from "./row-verb.ts";
 export function rowCommand(name: string, verb: RowVerb, examples: readonly Example[]): CommandVerb {
   return {
     summary: verb.summary,
-    usage: usageOf(name, verb),
+    ways: ["IN.csv [-o OUT.csv] [--json]"],
+    notes: notesOn(verb),
     examples,
     run: (args, io) => runRows(name, verb, args, io),
   };
 }
 
-const usageOf = (name: string, { needs, may, columns }: RowVerb) =>
-  [
-    `${name} IN.csv -o OUT.csv [--json]`,
-    ...(needs.length > 0 ? [`reads: ${needs.join(", ")}`] : []),
-    ...(may.length > 0 ? [`where given: ${may.join(", ")}`] : []),
-    `writes the columns of IN.csv that it does not compute, then: ${columns.join(", ")}`,
-  ].join("\n  ");
+const notesOn = ({ needs, may, columns }: RowVerb) => [
+  ...(needs.length > 0 ? [`reads: ${needs.join(", ")}`] : []),
+  ...(may.length > 0 ? [`where given: ${may.join(", ")}`] : []),
+  `writes the columns of IN.csv that it does not compute, then: ${columns.join(", ")}`,
+];
 
-function runRows(name: string, verb: RowVerb, args: readonly string[], io: CliIo): number {
-  const { plain, named } = options(args, ["-o"]);
+function runRows(name: string, verb: RowVerb, { plain, named }: Arguments, io: CliIo): number {
   const [input] = plain;
   if (!input) return complain(io, `Name a table: tapside ${name} IN.csv -o OUT.csv`);
   const table = readTable(io.readText(input));
@@ -54,8 +52,3 @@ const outputColumns = (table: Table, verb: RowVerb) => [
   ...table.columns.filter((column) => !verb.columns.includes(column)),
   ...verb.columns,
 ];
-
-function complain(io: CliIo, line: string): number {
-  io.complain(line);
-  return 2;
-}

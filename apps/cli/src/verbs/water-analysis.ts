@@ -81,8 +81,10 @@ const whole = (report: ReportInTable): Outcome<Record<string, string | number>> 
 export const waterAnalysisVerb: CommandVerb = {
   summary:
     "a laboratory analysis or a utility's yearly report: does it agree with itself, which units slipped",
-  usage:
-    "water analysis IN.csv -o OUT.csv [--json]\n  a line a figure (quantity, mean, low, high, unit) or a column a figure (Ca_mg …); bottle and place as columns",
+  ways: ["IN.csv [-o OUT.csv] [--json]"],
+  notes: [
+    "a line a figure (quantity, mean, low, high, unit) or a column a figure (Ca_mg …); bottle and place as columns",
+  ],
   examples: [{ args: ["water", "analysis", "examples/larkmoor-water-report.csv"], prints: "agrees" }],
   run: runGroups("water analysis", {
     columns: COLUMNS,

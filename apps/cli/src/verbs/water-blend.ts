@@ -81,8 +81,10 @@ const cellsOf = ({ site, rows }: Kitchen, blend: BlendAnswer) => ({
 /** The blend range that suits every appliance of a site at once, or why none does, limit by limit. */
 export const waterBlendVerb: CommandVerb = {
   summary: "the blends of feed and permeate that suit all appliances of a site at once, or why none does",
-  usage:
-    "water blend IN.csv -o OUT.csv [--json]\n  an appliance a row as for water suits; rows of the same site get the same water, which one of them may give",
+  ways: ["IN.csv [-o OUT.csv] [--json]"],
+  notes: [
+    "an appliance a row as for water suits; rows of the same site get the same water, which one of them may give",
+  ],
   examples: [{ args: ["water", "blend", "examples/larkmoor-appliances.csv"], prints: "blend_low" }],
   run: runGroups("water blend", {
     columns: COLUMNS,
