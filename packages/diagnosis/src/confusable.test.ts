@@ -1,11 +1,11 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { CAUSE_IDS, type CauseId } from "./causes.ts";
 import { donorBank } from "./donors.ts";
+import { allReadings } from "./drawn-case.ts";
 import { type Engine, loadEngine } from "./engine.ts";
 import { nextTests } from "./next-test.ts";
 import { posterior, usualAssumed } from "./posterior.ts";
 import { seededRandom } from "./random.ts";
-import { allReadings } from "./scores.ts";
 import type { Readings, SignId } from "./signs.ts";
 import { simulateCase } from "./simulate-case.ts";
 import { TESTS, type TestId } from "./test-catalogue.ts";

@@ -1,10 +1,10 @@
 import { expect, it } from "vitest";
+import { allReadings } from "./drawn-case.ts";
 import { fitCauses } from "./fit-cause.ts";
 import { soundHidden } from "./hidden.ts";
 import { solveSymmetric } from "./internal/solve-symmetric.ts";
 import { withCauses } from "./population.ts";
 import { seededRandom } from "./random.ts";
-import { allReadings } from "./scores.ts";
 import { simulateCase } from "./simulate-case.ts";
 import { trueValues } from "./true-values.ts";
 

@@ -4,6 +4,7 @@ export { CAUSE_IDS, CAUSES, type CauseId, COMPLAINTS, type Complaint } from "./c
 export { countsFrom, countsInBook, USUAL_WORTH } from "./counts-in-book.ts";
 export { type Diagnosis, diagnose } from "./diagnose.ts";
 export { type DonorBank, donorBank } from "./donors.ts";
+export type { ScorePlan } from "./drawn-case.ts";
 export { type Engine, loadEngine } from "./engine.ts";
 export { type Expectation, expectationOf } from "./expectation.ts";
 export { type CauseFit, fitCauses } from "./fit-cause.ts";
@@ -16,6 +17,7 @@ export { checkFit, checkFitInSlices, type FitCheck } from "./misfit.ts";
 export { type Hour, type Meaning, meaningsOf, minutesOf, nextTests, type TestProposal } from "./next-test.ts";
 export { type CauseOdds, type Evidence, evidenceFor, type Odds, odds, type PairOdds } from "./odds.ts";
 export { scoreOutside } from "./outside-faults.ts";
+export { scorePolicies } from "./policy-scores.ts";
 export { type Assumed, assumedWith, type Posterior, posterior, usualAssumed } from "./posterior.ts";
 export {
   type Difficulty,
@@ -33,8 +35,9 @@ export { type SaidOfCause, saidCauses } from "./said-causes.ts";
 export { type Said, saidToOwner } from "./said-to-owner.ts";
 export type { Scene, Usual } from "./scene.ts";
 export { sceneAfterRepairs } from "./scene-after-repairs.ts";
-export { type ScorePlan, type Share, scoreAllTests, scorePairs, scorePolicies, shareOf } from "./scores.ts";
+export { scoreAllTests, scorePairs } from "./scores.ts";
 export { SEARCH } from "./search-answers.ts";
+export { type Share, shareOf } from "./share-of.ts";
 export { type Readings, SIGN_IDS, SIGNS, type SignId, type SignKind } from "./signs.ts";
 export { type SimulatedCase, simulateCase } from "./simulate-case.ts";
 export {

@@ -1,10 +1,10 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { advise } from "./advise.ts";
 import { donorBank } from "./donors.ts";
+import { allReadings } from "./drawn-case.ts";
 import { type Engine, loadEngine } from "./engine.ts";
 import { meaningsOf, minutesOf, nextTests } from "./next-test.ts";
 import { seededRandom } from "./random.ts";
-import { allReadings } from "./scores.ts";
 import { simulateCase } from "./simulate-case.ts";
 import { SET_UPS, TESTS, type Test } from "./test-catalogue.ts";
 

@@ -1,11 +1,12 @@
 import { CAUSE_IDS, CAUSES } from "./causes.ts";
 import { donorBank } from "./donors.ts";
+import { allReadings, type ScorePlan } from "./drawn-case.ts";
 import type { Engine } from "./engine.ts";
 import { checkFit } from "./misfit.ts";
 import { ALTERED, AS_MODELLED } from "./population.ts";
 import { posterior } from "./posterior.ts";
 import { between, drawIndex, type Random, seededRandom } from "./random.ts";
-import { allReadings, type ScorePlan, shareOf } from "./scores.ts";
+import { shareOf } from "./share-of.ts";
 import type { Readings } from "./signs.ts";
 import { type SimulatedCase, simulateCase } from "./simulate-case.ts";
 

@@ -1,7 +1,8 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { type Engine, loadEngine } from "./engine.ts";
 import { scoreOutside } from "./outside-faults.ts";
-import { scoreAllTests, scorePairs, scorePolicies } from "./scores.ts";
+import { scorePolicies } from "./policy-scores.ts";
+import { scoreAllTests, scorePairs } from "./scores.ts";
 
 /**
  * Simulated, not field evidence. Targets: those of the feasibility study. An ordinary run has few cases, so a score only has to be

@@ -1,9 +1,9 @@
 import { expect, it } from "vitest";
 import type { CauseId } from "./causes.ts";
+import { allReadings } from "./drawn-case.ts";
 import { fitCauses } from "./fit-cause.ts";
 import { soundHidden } from "./hidden.ts";
 import { seededRandom } from "./random.ts";
-import { allReadings } from "./scores.ts";
 import { simulateCase } from "./simulate-case.ts";
 import { sizeOfCause, toldOf } from "./size-of-cause.ts";
 

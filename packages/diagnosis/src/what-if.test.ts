@@ -1,9 +1,9 @@
 import { expect, it } from "vitest";
 import { donorBank } from "./donors.ts";
+import { allReadings } from "./drawn-case.ts";
 import { loadEngine } from "./engine.ts";
 import { posterior, usualAssumed } from "./posterior.ts";
 import { seededRandom } from "./random.ts";
-import { allReadings } from "./scores.ts";
 import { simulateCase } from "./simulate-case.ts";
 import { TEST_IDS, TESTS } from "./test-catalogue.ts";
 import { whatIf } from "./what-if.ts";
