@@ -3,9 +3,10 @@ import { type Assessment, assess } from "@tapside/assessment";
 import { bookOf, EMPTY_STATE, fold, importFile, unitFile, verifyRecord } from "@tapside/records";
 import { operatingPoint } from "@tapside/reverse-osmosis";
 import { describe, expect, it } from "vitest";
+import { yearsBetween } from "../examples/generator/calendar.ts";
 import { lifeOf } from "../examples/generator/life.ts";
 import { situationOf } from "../examples/generator/state.ts";
-import { unitTruths } from "../examples/generator/unit-truth.ts";
+import { LAST_DAY, unitTruths } from "../examples/generator/unit-truth.ts";
 import { larkmoor } from "../examples/make-demo.ts";
 
 interface VisitTruth {
@@ -119,6 +120,17 @@ describe("the demo district", () => {
         expect(ports.deliveredMgPerL).toBeGreaterThan(ports.permeateMgPerL);
       }
     }
+  });
+
+  it("renews most elements after two years, as the trade does (common practice, no source), and dates them truly", () => {
+    const hanging = unitTruths(truth.seed).map((unit) => {
+      const { left } = lifeOf(truth.seed, unit).at(-1)!;
+      const { parts } = unitFile(book, `${unit.key}:unit`)!;
+      expect(parts.find((one) => one.role === "element" && !one.removedOn)?.fittedOn).toBe(left.elementSince);
+      return left.elementSince;
+    });
+    const old = hanging.filter((since) => yearsBetween(since, LAST_DAY) > 2.25);
+    expect(old.length / hanging.length).toBeLessThan(0.2);
   });
 
   it("the utility's step is shared by every kitchen on its main, and by no other", () => {

@@ -117,6 +117,7 @@ function stateOn(unit: UnitTruth, now: Ongoing, day: string): UnitState {
   const years = yearsBetween(now.elementSince, day);
   const litres = now.meterM3 - now.filterAtM3;
   return {
+    elementSince: now.elementSince,
     water: now.water * Math.exp(-unit.waterLost * years),
     salt: now.salt * Math.exp(unit.saltGained * years),
     filterFactor: 1 + Math.max(0, litres) / unit.filterLifeM3,
@@ -171,6 +172,15 @@ function visitOn(
 }
 
 const FILTER_MONTHS_DAYS = 300;
+/** The trade renews an element after two years; a visit up to two months before does it too. */
+const ELEMENT_DUE_DAYS = 670;
+
+interface Work {
+  readonly done: Set<string>;
+  /** Not in the van. */
+  readonly waiting: Set<string>;
+  readonly refused: Set<string>;
+}
 
 function workOf(
   unit: UnitTruth,
@@ -180,10 +190,21 @@ function workOf(
   day: string,
   random: Random,
 ): Pick<VisitTruth, "done" | "waiting" | "refused"> {
-  const [done, waiting, refused] = [new Set<string>(), new Set<string>(), new Set<string>()];
+  const work: Work = { done: new Set(), waiting: new Set(), refused: new Set() };
+  const { done, waiting, refused } = work;
   if (kind !== "commissioning" && kind !== "callOut" && daysBetween(now.filtersSince, day) > 150)
     if (kind === "filterOnly" || daysBetween(now.filtersSince, day) > FILTER_MONTHS_DAYS)
       for (const one of ["replace:sediment", "replace:carbon"]) done.add(one);
+  repair(now, found, kind, work, random);
+  if (kind === "annual" && Math.abs(found.chargePsi - unit.chargePsi) > 2) done.add("setAirCharge");
+  const made = renewWhenDue(unit, now, kind, day, work) ? randomOf(unit.key, "newElement", day) : random;
+  if (kind === "commissioning") done.clear();
+  for (const step of waiting) done.delete(step);
+  apply(unit, now, found, work, day, made);
+  return { done: [...done], waiting: [...waiting], refused: [...refused].filter((one) => !done.has(one)) };
+}
+
+function repair(now: Ongoing, found: UnitState, kind: VisitKind, work: Work, random: Random): void {
   for (const one of found.troubles) {
     if (now.refused.has(one) || (kind === "filterOnly" && one.id !== "preFilterClogged")) continue;
     const steps = REPAIR[one.id] ?? [];
@@ -191,22 +212,35 @@ function workOf(
     const luck = random.unit();
     if (steps.length > 0 && dear && luck > 0.9) {
       now.refused.add(one);
-      for (const step of steps) refused.add(step);
+      for (const step of steps) work.refused.add(step);
     } else if (steps.length > 0 && luck > 0.72 && kind !== "callOut")
-      for (const step of steps) waiting.add(step);
+      for (const step of steps) work.waiting.add(step);
     else {
       now.gone.add(one);
-      for (const step of steps) done.add(step);
+      for (const step of steps) work.done.add(step);
     }
   }
-  if (kind === "annual" && Math.abs(found.chargePsi - unit.chargePsi) > 2) done.add("setAirCharge");
-  if (kind === "commissioning") done.clear();
-  for (const step of waiting) done.delete(step);
-  apply(unit, now, done, day, random);
-  return { done: [...done], waiting: [...waiting], refused: [...refused].filter((one) => !done.has(one)) };
 }
 
-function apply(unit: UnitTruth, now: Ongoing, done: ReadonlySet<string>, day: string, random: Random): void {
+/** An element of two years is renewed, mostly; nothing is decided twice about one that a trouble already spoke of. */
+function renewWhenDue(unit: UnitTruth, now: Ongoing, kind: VisitKind, day: string, work: Work): boolean {
+  const spoken = [work.done, work.waiting, work.refused].some((steps) => steps.has("replace:element"));
+  const due = daysBetween(now.elementSince, day) >= ELEMENT_DUE_DAYS;
+  if (kind === "filterOnly" || spoken || !due) return false;
+  const luck = randomOf(unit.key, "element", day).unit();
+  const steps = luck < 0.85 ? work.done : luck < 0.93 && kind === "annual" ? work.waiting : work.refused;
+  steps.add("replace:element");
+  return true;
+}
+
+function apply(
+  unit: UnitTruth,
+  now: Ongoing,
+  found: UnitState,
+  { done }: Work,
+  day: string,
+  random: Random,
+): void {
   if (done.has("replace:sediment") || done.has("replace:carbon")) {
     now.filterAtM3 = now.meterM3;
     now.filtersSince = day;
@@ -215,6 +249,7 @@ function apply(unit: UnitTruth, now: Ongoing, done: ReadonlySet<string>, day: st
     now.elementSince = day;
     now.water = Math.exp(0.06 * random.normal());
     now.salt = Math.exp(0.15 * random.normal());
+    for (const one of found.troubles) if (REPAIR[one.id]?.includes("replace:element")) now.gone.add(one);
   }
   if (done.has("setAirCharge") || done.has("replace:tank")) {
     now.chargePsi = unit.chargePsi;

@@ -19,11 +19,11 @@ const has = (unit: UnitTruth, port: string) => !unit.portsAbsent.includes(port);
 
 function chainPart(unit: UnitTruth, visits: readonly VisitTruth[], role: (typeof CHAIN)[number]): Edit[] {
   const first = visits[0]!;
-  const age = unit.commissioned ? 0 : role === "element" ? 700 : 340;
+  const before = role === "element" ? first.found.elementSince : dayAfter(unit.begins, -340);
   const original = part(
     unit,
     role,
-    dayAfter(unit.begins, -age),
+    unit.commissioned ? unit.begins : before,
     undefined,
     unit.commissioned ? first : undefined,
   );
@@ -66,7 +66,7 @@ function part(
       ...(swappedAt && { fittedVisit: visitId(unit, swappedAt), lot }),
       intervalMonths: role === "element" ? 24 : 12,
       ...(role === "carbon" && {
-        ratedLitres: 57_000,
+        ratedLitres: 76_000,
         ratedChlorineMgPerL: 2,
         ...(meter !== undefined && { meterAtFittingM3: meter }),
       }),

@@ -14,6 +14,8 @@ import { mainOf, type UnitTruth } from "./unit-truth.ts";
 
 /** What a unit is like on one day. */
 export interface UnitState {
+  /** The day its element came in. */
+  readonly elementSince: string;
   /** Against the label. */
   readonly water: number;
   readonly salt: number;

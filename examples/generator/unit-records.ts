@@ -62,7 +62,7 @@ export function unitEdits(seed: string, unit: UnitTruth, place: number): readonl
       serial: `LM-${(1000 + random.whole(0, 8999)).toString()}`,
       fittedOn: unit.commissioned
         ? day
-        : `${2020 + random.whole(0, 2)}-0${random.whole(1, 9)}-1${random.whole(0, 9)}`,
+        : `${2017 + random.whole(0, 2)}-0${random.whole(1, 9)}-1${random.whole(0, 9)}`,
       ratedPermeateLPerH: plate.permeateLPerH,
       ratedRejectLPerH: plate.rejectLPerH,
       ratedRejectionPercent: Math.round(plate.rejection * 1000) / 10,

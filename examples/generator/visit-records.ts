@@ -135,14 +135,15 @@ export function openPointEdits(
         },
         visit.day,
       );
-    const waiting = visit.waiting.flatMap((task) => {
+    const closed = (task: string) => {
       const closing = visits.slice(i + 1).find((later) => later.done.includes(task));
-      const close = closing ? [point(task, { closedVisit: visitId(unit, closing) }, closing.day)] : [];
-      return [opened(task, "part not in the van"), ...close];
-    });
+      return closing ? [point(task, { closedVisit: visitId(unit, closing) }, closing.day)] : [];
+    };
+    const waiting = visit.waiting.flatMap((task) => [opened(task, "part not in the van"), ...closed(task)]);
     const refused = visit.refused.flatMap((task) => [
       opened(task, "advised in writing"),
       point(task, { refusedBy: `${name}, ${role}` }, visit.day),
+      ...closed(task),
     ]);
     return [...waiting, ...refused];
   });
