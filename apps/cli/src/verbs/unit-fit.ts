@@ -1,8 +1,10 @@
 import { known, mapOutcome, type Outcome, propagate, type Uncertain } from "@tapside/quantities";
 import {
   atmosphericPressureKPa,
+  boosterRiseKPa,
   bucketTest,
   type Conditions,
+  cartridgeDropKPa,
   filling,
   fillingSays,
   fitUnit,
@@ -11,7 +13,7 @@ import {
 } from "@tapside/reverse-osmosis";
 import { all, mapReader, number, optional, type Reader } from "./reader.ts";
 import { rowVerb } from "./row-verb.ts";
-import { figuresOfFit, type OtherFigures, unitFrom } from "./unit-row.ts";
+import { figuresOfFit, type OtherFigures, partsBeforeElement, unitFrom } from "./unit-row.ts";
 
 interface UsualError {
   readonly relative?: number;
@@ -35,7 +37,7 @@ const maybe = <T>({ needs, may, read }: Reader<T>): Reader<Outcome<T>> => ({
 });
 
 const seenAtUnit = all({
-  elementPressureKPaGauge: reading("feed_pressure_kPa_gauge", { absolute: 5 }),
+  feedPressureKPaGauge: reading("feed_pressure_kPa_gauge", { absolute: 5 }),
   temperatureC: reading("temperature_C", { absolute: 0.3 }),
   feedMgPerL: reading("feed_NaCl_mg_L", { relative: 0.01, absolute: 0.3 }),
   permeateLPerH: reading("permeate_L_h", { relative: 0.01 }),
@@ -61,16 +63,29 @@ const reads = all({
 });
 type Visit = typeof reads extends Reader<infer T> ? T : never;
 
-const fitTo = ({ other, tankKPaGauge, beforeFilters }: Visit, seen: SeenAtUnit): Outcome<UnitFit> =>
-  fitUnit({
-    ...seen,
+/** What the row's filters take from the feed's pressure and its booster adds; a pressure read behind the filters has lost theirs already. */
+function gainBeforeElementKPa({ other, beforeFilters }: Visit, seen: SeenAtUnit): number {
+  const feedLPerH = seen.permeateLPerH.value + seen.drainLPerH.value;
+  const { booster, cartridges } = partsBeforeElement(other);
+  const rise = booster ? boosterRiseKPa(booster, seen.feedPressureKPaGauge.value, feedLPerH) : 0;
+  if (beforeFilters.kind === "known") return rise;
+  return cartridges.reduce((sum, one) => sum - cartridgeDropKPa(one, feedLPerH), rise);
+}
+
+function fitTo(visit: Visit, seen: SeenAtUnit): Outcome<UnitFit> {
+  const { other, tankKPaGauge, beforeFilters } = visit;
+  const { feedPressureKPaGauge: feed, ...rest } = seen;
+  return fitUnit({
+    ...rest,
+    elementPressureKPaGauge: { ...feed, value: feed.value + gainBeforeElementKPa(visit, seen) },
     temperatureForm: other.form,
-    areaM2: other.areaM2,
+    areaM2: other.areaM2 * Math.max(1, other.elements),
     polarisation: other.polarisation,
     restrictorRatedKPa: other.ratedKPa,
     permeatePressureKPaGauge: tankKPaGauge,
     ...(beforeFilters.kind === "known" && { feedPressureKPaGauge: beforeFilters.value }),
   });
+}
 
 const fittedUnit = (other: OtherFigures, fit: UnitFit): Unit =>
   unitFrom(
@@ -84,7 +99,7 @@ const fittedUnit = (other: OtherFigures, fit: UnitFit): Unit =>
 
 /** The feed as read, before an empty tank. */
 const emptyTank = (seen: SeenAtUnit): Conditions => ({
-  feedPressureKPaGauge: seen.elementPressureKPaGauge.value,
+  feedPressureKPaGauge: seen.feedPressureKPaGauge.value,
   temperatureC: seen.temperatureC.value,
   feedMgPerL: seen.feedMgPerL.value,
   tankPressureKPaGauge: 0,

@@ -73,12 +73,17 @@ const boosterOf = (v: OtherFigures) => ({
 
 const times = <T>(howMany: number, one: T): T[] => Array.from({ length: howMany }, () => one);
 
+/** Filters and booster of a row. */
+export const partsBeforeElement = (v: OtherFigures): Pick<Unit, "cartridges" | "booster"> => ({
+  cartridges: v.dropKPa > 0 ? [{ id: "filters", dropKPa: v.dropKPa, atLPerH: v.dropAtLPerH }] : [],
+  ...(v.boosterKPa > 0 && { booster: boosterOf(v) }),
+});
+
 /** The unit of what was found and what else is told of it. */
 export const unitFrom = (found: FoundFigures, v: OtherFigures): Unit => ({
-  cartridges: v.dropKPa > 0 ? [{ id: "filters", dropKPa: v.dropKPa, atLPerH: v.dropAtLPerH }] : [],
+  ...partsBeforeElement(v),
   elements: times(Math.max(1, v.elements), elementOf(found, v)),
   arrangement: v.arrangement,
-  ...(v.boosterKPa > 0 && { booster: boosterOf(v) }),
   ...(v.blendFraction > 0 && { blendFraction: v.blendFraction }),
   restrictor: { kind: "rated", ratedLPerH: found.ratedLPerH, ratedKPa: v.ratedKPa },
   shutOff: { ratio: v.ratio },

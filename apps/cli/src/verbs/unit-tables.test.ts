@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { CliIo } from "../command-verb.ts";
 import { runCli } from "../run.ts";
 
-/** Tables as people write them: what is in them decides, not how they are laid out. Values from `reference/small-ro-unit` and `reference/wide-ro-units`. */
+/** Tables as people write them: what is in them decides, not how they are laid out. Values from `reference/small-ro-unit`, `reference/wide-ro-units` and `reference/composed-ro-units`. */
 async function run(verb: string, csv: string) {
   const out: string[] = [];
   const complaints: string[] = [];
@@ -59,7 +59,7 @@ const outputs = {
   "unit fit": ["A_L_m2_h_bar", "B_L_m2_h", "restrictor_L_h"],
 } as const;
 type Verb = keyof typeof outputs;
-/** SOURCE.md of both folders: flows, volumes and times 0.2 %, concentrations 0.5 %; our `unit fit` inverts the same table. */
+/** SOURCE.md of the folders: flows, volumes and times 0.2 %, concentrations 0.5 %; our `unit fit` inverts the same table. */
 const tolerance = (column: string) => (/mg_L$|^B_/.test(column) ? 0.005 : 0.002);
 
 function expectAgreement(verb: Verb, rows: readonly Row[], expected: readonly Record<string, string>[]) {
@@ -79,8 +79,11 @@ const sources = [
   ["unit", "wide-ro-units/operating_points"],
   ["unit fill", "small-ro-unit/fillings"],
   ["unit fill", "wide-ro-units/fillings"],
+  ["unit", "composed-ro-units/operating_points"],
+  ["unit fill", "composed-ro-units/fillings"],
   ["unit fit", "small-ro-unit/operating_points"],
   ["unit fit", "wide-ro-units/operating_points"],
+  ["unit fit", "composed-ro-units/operating_points"],
 ] as const;
 
 /** What a person has: the inputs only; for a fit, the readings without the constants it looks for. */
