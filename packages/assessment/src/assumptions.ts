@@ -7,6 +7,7 @@ import {
   BOOSTER_RELATIVE,
   boosterOf,
   CLEAN_FILTER,
+  nameplateAsReadings,
   RATING_RELATIVE,
   shutOffRatioOf,
 } from "./from-records.ts";
@@ -29,6 +30,15 @@ const boosterLines = (booster: Booster): readonly Assumption[] => [
   percent("boosterCurve", BOOSTER_RELATIVE),
 ];
 
+/** The drain that stands in for a restrictor nobody named: of one element by the label's recovery or the usual one, of two twice the label's. */
+function drainLine(file: UnitFile): readonly Assumption[] {
+  const { restrictorLPerH, restrictorAtKPaGauge, ratedRejectLPerH, twoElements } = file.unit;
+  if (restrictorLPerH! > 0 && restrictorAtKPaGauge! > 0) return [];
+  const plate = nameplateAsReadings(file);
+  if (plate.kind !== "known" || (ratedRejectLPerH! > 0 && !twoElements)) return [];
+  return [{ id: "usualDrain", value: plate.value.drainLPerH!.value, unit: "L/h", origin: "house" }];
+}
+
 /** Everything the judgement takes for granted where nothing was read, with where each number comes from. */
 export function assumptionsOf(file: UnitFile, context: Context): readonly Assumption[] {
   const set = context.settings;
@@ -37,6 +47,7 @@ export function assumptionsOf(file: UnitFile, context: Context): readonly Assump
   return [
     { id: "shutOffRatio", value: shutOffRatioOf(file, context), unit: "", origin: ratio },
     ...(booster ? boosterLines(booster) : []),
+    ...drainLine(file),
     { id: "cleanFilterDrop", value: CLEAN_FILTER.dropKPa, unit: "kPa", origin: "house" },
     percent("cleanFilterDropU", CLEAN_FILTER.uRelative),
     { id: "usualCharge", value: USUAL_CHARGE_KPA, unit: "kPa", origin: "house" },

@@ -36,6 +36,26 @@ describe("two elements", () => {
   });
 });
 
+describe("a restrictor nobody named", () => {
+  const drain = (unit: Parameters<typeof judge>[0]) =>
+    judge(unit, asThePlate(1)).assumed.find((one) => one.id === "usualDrain");
+  const { ratedRejectLPerH: _, ...bare } = N1;
+  // 15 % of the feed becomes permeate (common practice, no source): the rest of it is 85/15 of the permeate.
+  it("is assumed to keep the recovery of one element, and the record says so", () => {
+    expect(drain(bare)).toMatchObject({ origin: "house", unit: "L/h" });
+    expect(drain(bare)!.value).toBeCloseTo((N1.ratedPermeateLPerH! * 85) / 15, 6);
+    expect(drain({ ...bare, twoElements: true })!.value).toBeCloseTo(
+      (2 * N1.ratedPermeateLPerH! * 85) / 15,
+      6,
+    );
+    expect(drain({ ...N1, twoElements: true })!.value).toBeCloseTo(2 * N1.ratedRejectLPerH!, 6);
+  });
+  it("is not assumed where the label or the restrictor itself says it", () => {
+    expect(drain(N1)).toBeUndefined();
+    expect(drain({ ...bare, restrictorLPerH: 60, restrictorAtKPaGauge: 414 })).toBeUndefined();
+  });
+});
+
 describe("two tanks", () => {
   // Boyle's law by hand: gas at 10 psi fills both tanks, 106 L; the draw is what it gains from 40 to 25 psi.
   const gasL = (psi: number) => (106 * (10 + 14.696)) / (psi + 14.696);

@@ -15,6 +15,7 @@ import {
   type Tank,
   type TemperatureFormId,
   type Unit,
+  usualDrainLPerH,
   usualShutOffRatio,
 } from "@tapside/reverse-osmosis";
 import type { Context } from "./assessment.ts";
@@ -144,7 +145,7 @@ const plateOf = rememberWith((unit: UnitFile["unit"]): Outcome<StandardReadings>
     drainLPerH: {
       value:
         unit.ratedRejectLPerH === undefined
-          ? rejectByRecovery(permeate, unit.ratedRecoveryPercent)
+          ? usualDrainLPerH(permeate, unit.ratedRecoveryPercent)
           : unit.ratedRejectLPerH * elementsOf(unit),
       u: 0,
     },
@@ -154,12 +155,6 @@ const plateOf = rememberWith((unit: UnitFile["unit"]): Outcome<StandardReadings>
     permeateMgPerL: { value: product, u: RATING_RELATIVE.salt * product },
   });
 });
-
-/** Drain flow where the plate gives recovery instead; 15 % is common practice where it gives neither. */
-function rejectByRecovery(permeateLPerH: number, recoveryPercent = 15): number {
-  const share = recoveryPercent > 0 && recoveryPercent < 100 ? recoveryPercent / 100 : 0.15;
-  return (permeateLPerH * (1 - share)) / share;
-}
 
 const fitted = remember((plate: Nameplate) => elementFromNameplate(plate), 50);
 

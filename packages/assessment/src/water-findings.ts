@@ -34,7 +34,10 @@ export function waterFindings(scene: Scene): Finding[] {
   ];
 }
 
-/** Water from the tank is normally 1.4 to 1.8 times the permeate to waste: most filling happens against pressure. */
+/**
+ * Water from the tank is normally 1.4 to 1.8 times the permeate to waste: most filling happens against pressure. A vented tank fills
+ * against none; above the same bound something is wrong there too.
+ */
 function overMembrane({ readings, phase, file, context }: Scene): Finding[] {
   const [tank, membrane] = (["deliveredTds", "permeateTds"] as const).map((slot) =>
     amountOf(slot, readings, file),
@@ -54,7 +57,14 @@ function overMembrane({ readings, phase, file, context }: Scene): Finding[] {
         detail: { why: "remineralised" },
       },
     ];
-  return [judge("deliveredOverMembrane", phase, known(figure), rulesOf(context).deliveredOverMembrane, 55)];
+  const judged = judge(
+    "deliveredOverMembrane",
+    phase,
+    known(figure),
+    rulesOf(context).deliveredOverMembrane,
+    55,
+  );
+  return [file.unit.ventedTank ? { ...judged, detail: { ...judged.detail, tank: "vented" } } : judged];
 }
 
 /** What dissolved solids do not show, and where each is read in the feed. */

@@ -10,6 +10,7 @@ import {
   type Nameplate,
   type Restrictor,
   type Unit,
+  usualDrainLPerH,
   usualShutOffRatio,
 } from "@tapside/reverse-osmosis";
 import type { Scene } from "./scene.ts";
@@ -85,7 +86,9 @@ function plateOfLabel({ unit }: UnitFile): Plates | undefined {
   const permeateLPerH = elements * (unit.ratedPermeateLPerH ?? 0);
   const pressureKPaGauge = unit.testPressureKPaGauge ?? 414;
   if (!permeateLPerH || !unit.ratedRejectionPercent) return undefined;
-  const reject = unit.ratedRejectLPerH ? elements * unit.ratedRejectLPerH : 2 * permeateLPerH;
+  const reject = unit.ratedRejectLPerH
+    ? elements * unit.ratedRejectLPerH
+    : usualDrainLPerH(permeateLPerH, unit.ratedRecoveryPercent);
   const measured = unit.restrictorLPerH && unit.restrictorAtKPaGauge;
   return {
     plate: {

@@ -102,6 +102,7 @@ export {
 export { type Tube, type TubeDrop, tubeDrop } from "./tube-drop.ts";
 export type { Booster, Conditions, Unit } from "./unit.ts";
 export { type PortId, type PortReadings, unitReadings } from "./unit-readings.ts";
+export { usualDrainLPerH } from "./usual-drain.ts";
 export { wallRejection } from "./wall-rejection.ts";
 export { waterDensityKgPerM3 } from "./water-density.ts";
 export { waterViscosityMPaS } from "./water-viscosity.ts";

@@ -35,6 +35,8 @@ export interface FindingPhrases
   usable(now: string, atBest: string): string;
   readonly waterlogged: string;
   readonly nearFull: string;
+  readonly ventedGetsPast: string;
+  readonly ventedRatioNormal: string;
   tankRatioNormal(low: string, high: string): string;
   readonly judgeByFlow: string;
   provisional(against: string): string;

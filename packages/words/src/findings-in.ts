@@ -79,6 +79,8 @@ function usualReason(say: FindingPhrases, finding: Finding, sign: DecimalSign): 
     case "carbonLeft":
       return carbonReason(say, detail, sign);
     case "deliveredOverMembrane":
+      if (detail.tank === "vented")
+        return finding.verdict === "outside" ? say.ventedGetsPast : say.ventedRatioNormal;
       return finding.verdict === "outside"
         ? say.nearFull
         : say.tankRatioNormal(short(1.4, sign), short(1.8, sign));

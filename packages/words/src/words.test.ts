@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { assess } from "../../assessment/src/assess.ts";
 import { cautionsOf } from "../../assessment/src/tasks.ts";
-import { context, fileOf, visitOf } from "../../assessment/src/testing/build.ts";
+import { context, fileOf, ppm, visitOf } from "../../assessment/src/testing/build.ts";
 import { drainAllNight, ordinaryVisit, tasteComplaint } from "../../assessment/src/testing/trials.ts";
 import { en } from "./en/index.ts";
 
@@ -40,6 +40,20 @@ it("says a point left open in words, and by whom in which words it was refused",
 
 it("promises and certifies nothing", () => {
   expect(`${en.doesNotTestFor} ${en.localCode}`).not.toMatch(/certif|conform|guarantee|safe to drink/i);
+});
+
+it.each([
+  ["normal", 10, 9],
+  ["outside", 40, 9],
+])("says of a vented tank nothing that only back-pressure makes true: %s", (_, deliveredTds, permeateTds) => {
+  const readings = { deliveredTds: ppm(deliveredTds), permeateTds: ppm(permeateTds) };
+  const visits = [visitOf("today", "annual", "2026-11-25", readings)];
+  const said = (ventedTank: boolean) => {
+    const { findings } = assess(fileOf("Mill Hollow infants", { ventedTank }, [], visits), "today", context);
+    return JSON.stringify(en.finding(findings.find((one) => one.id === "deliveredOverMembrane")!));
+  };
+  expect(said(true)).not.toMatch(/against pressure|1\.4|near full/);
+  expect(said(false)).toMatch(/against pressure|near full/);
 });
 
 describe("a whole judgement", () => {

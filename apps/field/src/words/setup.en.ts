@@ -77,7 +77,7 @@ export const setupEn = {
     testFeed: "with feed of NaCl",
     tank: "Tank volume",
     tankPlate: "Tank plate: highest pressure",
-    restrictor: "Restrictor: drain flow",
+    restrictor: "Restrictor: drain flow (blank: the nameplate's)",
     restrictorAt: "at pressure",
     shutOffRatio: "Shut-off closes at this share of feed pressure",
     temperatureForm: "Temperature correction",

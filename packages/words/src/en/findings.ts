@@ -70,6 +70,8 @@ export const finding = findingsIn({
   elementPasses: (flow) => `; through the element alone about ${flow} L/min would come`,
   usable: (now, atBest) => `usable ${now} L; ${atBest} L at the best charge`,
   waterlogged: "less gas than the tank can hold: water on the air side",
+  ventedGetsPast: "filled in many short runs, or feed gets past",
+  ventedRatioNormal: "about the same is normal: a vented tank fills against nothing",
   nearFull: "tank kept near full, or feed gets past",
   tankRatioNormal: (low, high) => `${low} to ${high} is normal: the tank fills against pressure`,
   judgeByFlow: "judge by flow: many good sites run lower",

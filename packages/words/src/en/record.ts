@@ -17,6 +17,7 @@ const ASSUMED: Readonly<Record<string, string>> = {
   boosterOpenFlow: "its flow at no rise",
   boosterOffBelow: "its switch keeps it off below a feed pressure of",
   boosterCurve: "a booster's rise by its curve",
+  usualDrain: "drain at the test pressure, as no restrictor is named",
   cleanFilterDrop: "drop of clean pre-filters at 80 L/h",
   cleanFilterDropU: "that drop",
   usualCharge: "air charge where none was found",

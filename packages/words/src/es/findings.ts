@@ -73,6 +73,8 @@ export const finding = findingsIn({
   elementPasses: (flow) => `; solo por el elemento vendrían unos ${flow} L/min`,
   usable: (now, atBest) => `útiles ${now} L; ${atBest} L con la mejor carga`,
   waterlogged: "menos gas del que cabe en el tanque: agua del lado del aire",
+  ventedGetsPast: "se llena en muchos tramos cortos, o se cuela agua de entrada",
+  ventedRatioNormal: "casi lo mismo es normal: el tanque sin presión se llena sin nada en contra",
   nearFull: "tanque siempre casi lleno, o se cuela agua de entrada",
   tankRatioNormal: (low, high) => `de ${low} a ${high} es normal: el tanque se llena contra presión`,
   judgeByFlow: "juzgue por el caudal: muchos sitios buenos trabajan con menos",
