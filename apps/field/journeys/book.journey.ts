@@ -108,6 +108,19 @@ describe("the book, offline", () => {
     await page.getByText("Parts of that lot or serial number").waitFor();
     expect(await page.getByRole("link", { name: /^Carbon cartridge, .*in service/ }).count()).toBe(3);
     await phone.checkAccess("search by lot");
+    await page
+      .getByRole("link", { name: /^Carbon cartridge, .*in service/ })
+      .first()
+      .click();
+    const label = (picture: Buffer) => give("Read it from the label", "label.png", picture, "image/png");
+    await label(grey(240, (x, y) => (x * 7 + y * 13) % 11 === 0));
+    await page.getByText("No code could be read on this photo").waitFor();
+    await label(photoOf("(10)C-777(21)S-42"));
+    await expect.poll(() => page.getByLabel("Serial number").inputValue()).toBe("S-42");
+    expect(await page.getByLabel("Lot").inputValue()).toBe("C-777");
+    await phone.checkAccess("part read from its label");
+    await phone.tap("Undo");
+    await at("/");
     await search.fill("nothing like it");
     await page.getByText("Nothing found").waitFor();
     await search.fill("");
@@ -346,6 +359,23 @@ describe("the book, offline", () => {
     await page.locator(".thumb .next").click();
     await at("/unit/demo:1:unit");
     await page.getByText("2 lines · 14 ppm · 1 alarm").waitFor();
+    await at("/appliance/demo:3:appliance");
+    await page.getByLabel("Its own counter counts").selectOption({ index: 1 });
+    await at("/unit/demo:3:unit");
+    await phone.tap(/^Start visit/);
+    await page.waitForURL(/\/visit\/[^/]+\/\w+/);
+    const visit = new URL(page.url()).hash.split("/")[2];
+    await at(`/visit/${visit}/counters`);
+    await page.locator("main input").first().fill("812");
+    await phone.checkAccess("counters");
+    await phone.tap(/^Next/);
+    await at(`/visit/${visit}/counters`);
+    expect(await page.locator("main input").first().inputValue()).toBe("812");
+    await page.getByText("stood at 812").waitFor();
+    await at("/day/2030-01-02");
+    await phone.tap(/^Copper Lane academy, Unit 2/);
+    await page.getByText("Likely to be wanted").waitFor({ timeout: 20_000 });
+    await phone.checkAccess("day with likely parts");
     await at("/unit/demo:1:unit/kitchen");
     expect(await pdfOf(/^The water in plain words/)).toContain("What the kitchen looks after itself");
   });

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { setUpKitchen } from "./kitchen.ts";
+import { fill, setUpKitchen } from "./kitchen.ts";
 import { closeBrowser, openBrowser, type Phone, pickUpPhone } from "./phone.ts";
 import { shoot } from "./shoot.ts";
 import { textOfPdf } from "./text-of-pdf.ts";
@@ -95,7 +95,18 @@ describe("kinds of visit, offline", () => {
     await phone.tap(/^Call-out/);
     await phone.tap(/^In use/);
     await page.waitForURL(/\/(points|check\/complaint)$/);
-    await page.goto(page.url().replace(/\/(points|check\/complaint)$/, ""));
+    const visit = page.url().replace(/\/(points|check\/complaint)$/, "");
+    await page.goto(`${visit}/check/complaint`);
+    await phone.tap("Leak or wet floor");
+    await page.goto(`${visit}/look`);
+    const leak = page.waitForEvent("filechooser");
+    await phone.tap(/^Photo of the leak/);
+    await (await leak).setFiles([]);
+    await fill(phone, "Cannot photograph it, because", "the float stands before it");
+    await phone.checkAccess("leak without a photo");
+    await phone.tap("Go on without a photo");
+    await phone.tap(/^All as it should be/);
+    await page.goto(visit);
     await phone.tap(/^Break the visit off/);
     const camera = page.waitForEvent("filechooser");
     await phone.tap("Called away");
@@ -105,6 +116,7 @@ describe("kinds of visit, offline", () => {
     await phone.tap(/^Issue record/);
     const text = await textOfPdf(new Uint8Array(readFileSync(await (await downloaded).path())));
     expect(text).toContain("Called away");
+    expect(text).toContain("the float stands before it");
     expect(phone.errors.filter((error) => !error.includes("ERR_INTERNET_DISCONNECTED"))).toEqual([]);
   });
 });

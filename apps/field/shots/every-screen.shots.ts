@@ -22,11 +22,14 @@ interface Look {
 }
 
 const SMALL = { width: 360, height: 740 };
+const USUAL = { width: 390, height: 844 };
 const TALL = { width: 430, height: 932 };
 
 const LOOKS: readonly Look[] = [
   { name: "360", ...SMALL },
   { name: "360-dark", ...SMALL, dark: true },
+  { name: "390", ...USUAL },
+  { name: "390-dark", ...USUAL, dark: true },
   { name: "430", ...TALL },
   { name: "430-dark", ...TALL, dark: true },
   { name: "360-large", ...SMALL, large: true },

@@ -17,7 +17,7 @@ export { type LabelText, labelText, lotAndSerial } from "./label-text.ts";
 export { type ListEdit, listEdits } from "./list-edits.ts";
 export { LIST_COLUMNS, type ListPreview, type ListRow, type RefusedRow, readList } from "./list-preview.ts";
 export { checkOfDay, METER_STANDARDS, offBy } from "./meter-check.ts";
-export { type LedgerLine, meterLedger } from "./meter-ledger.ts";
+export { type LedgerLine, ledgerU, type MeterLedger, meterLedger } from "./meter-ledger.ts";
 export { type Counted, type MonthlySummary, monthlyCsv, monthlySummary } from "./monthly-summary.ts";
 export { type OwnerSpan, ownersOf } from "./owners.ts";
 export { readSensor, type SensorPreview, sensorSummary } from "./read-sensor.ts";

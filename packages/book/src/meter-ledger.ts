@@ -23,6 +23,10 @@ export type LedgerLine =
       readonly others: number;
     };
 
+/** Expanded uncertainty (k = 2) of how far off one line says a meter is, percent: of two pocket meters, or of one in a standard. */
+export const ledgerU = (line: LedgerLine): number =>
+  2 * U_PERCENT * (line.kind === "beside" ? Math.sqrt(1 + 1 / line.others) : 1);
+
 /**
  * Every check of a meter and its disagreements with colleagues' meters, oldest first. `said`: "agrees", or it reads "high" or "low"
  * against the others by more than chance would have it; "cannotTell" with fewer than three comparisons.
@@ -69,7 +73,7 @@ function meanOf(beside: readonly Beside[]): Pick<MeterLedger, "said" | "off"> {
   if (beside.length === 0) return { said: "cannotTell" };
   const percent = middleOf(beside.map((one) => one.offPercent));
   const seen = MAD_TO_SIGMA * middleOf(beside.map((one) => Math.abs(one.offPercent - percent)));
-  const assumed = Math.sqrt(middleOf(beside.map((one) => U_PERCENT ** 2 * (1 + 1 / one.others))));
+  const assumed = middleOf(beside.map(ledgerU)) / 2;
   const U = (2 * MEDIAN_ERROR * Math.max(seen, assumed)) / Math.sqrt(beside.length);
   const off = { percent, U };
   if (beside.length < FEWEST) return { said: "cannotTell", off };

@@ -43,7 +43,7 @@ export function lifeStrip(request: LifeStripRequest): string {
   const marks = points.map((point) => markOf(point, ink, ground)).join("");
   const text = (x: number, y: number, label: string, colour: string, anchor = "start") =>
     `<text x="${x}" y="${y}" font-family="B612, system-ui, sans-serif" font-size="16" fill="${colour}" text-anchor="${anchor}">${escapeText(label)}</text>`;
-  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} 148" role="img" aria-label="${escapeText(`${request.title}. ${request.description}`)}"><path d="M10 ${BASE_Y}H280" stroke="${ink}" stroke-width="2" stroke-dasharray="2 4"/>${curve(points, "saltRatio", ink)}${curve(points, "flowRatio", ink)}${marks}${text(16, 16, words.salt, ink)}${text(16, 118, words.flow, ink)}${text(4, 144, words.fresh, ink2)}${text(296, 144, words.today, ink2, "end")}</svg>`;
+  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} 148" role="img" aria-label="${escapeText(`${request.title}. ${request.description}`)}"><path d="M10 ${BASE_Y}H280" stroke="${ink}" stroke-width="2" stroke-dasharray="2 4"/>${curve(points, "saltRatio", ink)}${curve(points, "flowRatio", ink)}${marks}${text(16, 36, words.salt, ink)}${text(16, 100, words.flow, ink)}${text(4, 144, words.fresh, ink2)}${text(296, 144, words.today, ink2, "end")}</svg>`;
 }
 
 const height = (ratio: number) => BASE_Y - PER_RATIO * Math.max(-CLIP, Math.min(CLIP, ratio - 1));

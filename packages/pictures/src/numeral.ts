@@ -22,6 +22,7 @@ const SIGNS: Readonly<Record<string, readonly [width: number, path: string]>> = 
   "–": [34, "M2 54H32"],
   "−": [38, "M1 54H37"],
   "-": [38, "M1 54H37"],
+  "+": [38, "M20 35V73M1 54H39"],
   "±": [40, "M20 22V66M0 44H40M0 90H40"],
   "×": [38, "M3 38L35 74M35 38L3 74"],
   "<": [36, "M36 28L2 54L36 80"],

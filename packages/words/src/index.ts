@@ -1,4 +1,5 @@
 export type { ClaimWords } from "./claim-words.ts";
+export { writeDecimals } from "./decimal-signs.ts";
 export { formatFigure } from "./format-figure.ts";
 export { formatRange } from "./format-range.ts";
 export { inSign } from "./in-sign.ts";

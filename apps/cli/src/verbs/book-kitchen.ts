@@ -7,6 +7,7 @@ import type { Messages } from "@tapside/words";
 import { kitchenInLanguage } from "@tapside/words/kitchen";
 import type { CommandVerb } from "../command-verb.ts";
 import { wordsAsked } from "../language-option.ts";
+import { bookWordsIn } from "../words/book-words.ts";
 import { bookIn, judged, unitNamed } from "./book-file.ts";
 import { fonts } from "./book-report.ts";
 
@@ -38,7 +39,7 @@ const kitchenVerb = (
     if (!words) return 2;
     const now = named["--on"] ? new Date(named["--on"]) : new Date();
     if (!named["-o"] || Number.isNaN(now.getTime())) {
-      io.complain(`Say where to, and a time as 2026-11-25T08:00Z: tapside ${verb} FILE --unit ID -o OUT.pdf`);
+      io.complain(bookWordsIn(words.language).kitchenWants(verb));
       return 2;
     }
     const visit = file.visits.at(-1);
@@ -75,5 +76,5 @@ export const kitchenPageVerb = kitchenVerb(
   ({ last, name: _, phone: __, ...asked }) =>
     last
       ? buildKitchenPage({ ...asked, assessment: last.assessment })
-      : "The unit has no visit yet: there is nothing to say of its water.",
+      : bookWordsIn(asked.words.language).kitchenNoVisit,
 );

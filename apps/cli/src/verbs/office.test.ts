@@ -117,6 +117,21 @@ test("what is due, its calendar, an import and a check of marks speak Spanish wh
       /\b(?:over|stops|visits|parts|open|within|van|nothing|points|overdue|ordered)\b/i,
     );
   expect(await said("likely", book, "--on", "2026-11-25")).toMatch(/ en \d+ paradas/);
+  const among = /\b(?:reads?|its|others|agrees|lines|alarms|too few|no counter|is not|refused)\b/i;
+  expect(await said("neighbours", book)).toMatch(/otros [\d, ]+: (?:lee|sus|un vecino) /);
+  expect(await said("meters", book)).toMatch(/\d+ líneas, .*\(-?\d+,\d ± \d+,\d %\)/);
+  files.set("log.csv", "time,value,unit,colour\n2026-11-20 08:00,1.5,ppm,red\n2026-11-21 08:00,lots,ppm,red");
+  expect(await said("sensor", "log.csv")).toMatch(
+    /1 líneas, .*de 1,5 a 1,5 ppm.*\n.*columna colour no se toma\n.*línea 3/s,
+  );
+  expect(await said("use", book)).toMatch(/contador/);
+  for (const asked of [
+    ["neighbours", book],
+    ["meters", book],
+    ["sensor", "log.csv"],
+    ["use", book],
+  ])
+    expect((await said(...asked)).replaceAll("Meter of", ""), asked[0]).not.toMatch(among);
   files.set("bad.csv", "site,tank_L,colour\nElm,53,red\nOak,lots,red");
   const list = await said("import", "bad.csv");
   expect(list).toMatch(/1 sitios nuevos, 1 equipos nuevos, 0 ya estaban/);

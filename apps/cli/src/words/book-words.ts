@@ -1,6 +1,9 @@
+import type { feedAmongNeighbours, MeterLedger } from "@tapside/book";
 import { type Language, languageOf } from "@tapside/words";
 import { bookWordsEn } from "./book-words.en.ts";
 import { bookWordsEs } from "./book-words.es.ts";
+
+type FeedAmongNeighbours = Extract<ReturnType<typeof feedAmongNeighbours>, { kind: "known" }>["value"];
 
 /** What the verbs of a book say themselves; sentences about a judgement come from the words of the phone. */
 export interface BookWords {
@@ -44,6 +47,22 @@ export interface BookWords {
   repair(cause: string, parts: string, minutes: string, first: string): string;
   readonly noPart: string;
   measureAgain(tests: string): string;
+  readonly neighbours: Readonly<Record<FeedAmongNeighbours["said"], string>>;
+  neighbour(on: string, title: string, own: string, others: string, said: string): string;
+  readonly noNeighbours: string;
+  readonly meters: Readonly<Record<MeterLedger["said"], string>>;
+  meter(name: string, lines: number, said: string, off: string): string;
+  readonly noMeters: string;
+  readonly nameALog: string;
+  /** A sensor's file: how many lines of which days, its lowest and highest by unit, its alarms. */
+  sensor(count: number, from: string, until: string): string;
+  span(low: string, high: string, unit: string): string;
+  alarms(count: number): string;
+  counter(on: string, title: string, value: string, unit: string): string;
+  perDay(value: string, unit: string, since: string): string;
+  readonly noCounters: string;
+  kitchenWants(verb: string): string;
+  readonly kitchenNoVisit: string;
 }
 
 const WORDS: Readonly<Record<Language, BookWords>> = { en: bookWordsEn, es: bookWordsEs };

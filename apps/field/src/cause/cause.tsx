@@ -18,7 +18,7 @@ import {
 } from "@tapside/diagnosis";
 import { useEffect, useState } from "react";
 import { Band } from "../look/band.tsx";
-import { type Press, Screen } from "../look/screen.tsx";
+import { type Press, Rows, Screen } from "../look/screen.tsx";
 import { undoPress } from "../visit/go-on.ts";
 import type { OpenVisit } from "../visit/use-visit.ts";
 import { asAnswers } from "./as-answers.ts";
@@ -55,7 +55,7 @@ export default function CauseScreen({ open }: { open: OpenVisit }) {
       middle={{
         label: words.toJudgement,
         to: `${open.base}/judgement`,
-        picture: <List />,
+        picture: <Rows />,
       }}
       next={nextPress(open, isFresh ? diagnosis : undefined, () => setShown("plan"))}
     >
@@ -227,9 +227,3 @@ function Complaints({ open }: { open: OpenVisit }) {
     </fieldset>
   );
 }
-
-const List = () => (
-  <svg viewBox="0 0 54 40" fill="none" stroke="currentColor" strokeWidth="6" aria-hidden="true">
-    <path d="M4 8H50M4 20H50M4 32H50" />
-  </svg>
-);

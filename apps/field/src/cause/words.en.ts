@@ -35,7 +35,7 @@ export const causeEn = {
   takeOver: "Tap to count them",
   noCounts: "No counts yet: the frequencies are assumed.",
   assumedWorth: (n: number) => `The assumed frequencies are worth ${n} found causes`,
-  countOf: (cause: string, n: number, share: string) => `${cause}: ${n} found, ${share} of all`,
+  foundShare: (n: number, share: string) => `${n} found, ${share} of all`,
   trust: "Do you trust it?",
   checking: "Checking whether a cause explains every reading…",
   explained: "A known cause explains the readings.",

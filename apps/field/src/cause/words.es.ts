@@ -36,7 +36,7 @@ export const causeEs: Packs["cause"]["cause"] = {
   takeOver: "Toque para contarlas",
   noCounts: "Aún sin casos: las frecuencias son supuestas.",
   assumedWorth: (n) => `Las frecuencias supuestas valen por ${n} causas halladas`,
-  countOf: (cause, n, share) => `${cause}: ${n} halladas, ${share} del total`,
+  foundShare: (n, share) => `${n} halladas, ${share} del total`,
   trust: "¿Se fía de ella?",
   checking: "Revisando si una causa explica todas las lecturas…",
   explained: "Una causa conocida explica las lecturas.",

@@ -31,7 +31,12 @@ export type FieldSpec = SpecBase &
         /** What holds while it is blank, in the base unit. */
         readonly otherwise?: number;
       }
-    | { readonly kind: "choice"; readonly choices: Choices; readonly ask?: string }
+    | {
+        readonly kind: "choice";
+        readonly choices: Choices;
+        readonly ask?: string;
+        readonly otherwise?: string;
+      }
     | { readonly kind: "flag" }
     /** Yes, no, or not known yet. */
     | { readonly kind: "yesNo"; readonly ask?: string }
@@ -135,7 +140,15 @@ function Entry({ spec, value, decimalSign, firstUnit, store, keep, keepUnit }: E
         />
       );
     case "choice":
-      return <ChoiceField {...shared} value={asText(value)} choices={spec.choices} ask={spec.ask} />;
+      return (
+        <ChoiceField
+          {...shared}
+          value={asText(value)}
+          choices={spec.choices}
+          ask={spec.ask}
+          otherwise={spec.otherwise}
+        />
+      );
     case "flag":
       return (
         <button

@@ -4,7 +4,8 @@ import { Band } from "./band.tsx";
 interface GrowingListProps<T> {
   readonly items: readonly T[];
   readonly more: (left: number) => string;
-  readonly children: (item: T) => ReactNode;
+  /** `before` is the item above it. */
+  readonly children: (item: T, before?: T) => ReactNode;
 }
 
 const STEP = 40;
@@ -26,7 +27,7 @@ export function GrowingList<T>({ items, more, children }: GrowingListProps<T>) {
   }, [left]);
   return (
     <>
-      {items.slice(0, shown).map(children)}
+      {items.slice(0, shown).map((item, i) => children(item, items[i - 1]))}
       {left > 0 ? (
         <div ref={end}>
           <Band tint press={{ onPress: () => setShown(shown + STEP) }}>

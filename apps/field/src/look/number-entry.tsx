@@ -50,27 +50,27 @@ export function NumberEntry(props: NumberEntryProps) {
   const following = units[(units.indexOf(unit) + 1) % units.length] ?? unit;
   return (
     <div className="band entry">
-      <div className="row">
-        <label htmlFor={id}>{label}</label>
+      <label htmlFor={id}>{label}</label>
+      <div className={unit ? "in-unit" : undefined}>
+        <input
+          id={id}
+          inputMode="decimal"
+          autoComplete="off"
+          value={draft.raw}
+          placeholder={inSign(shownIn(spec.otherwise, baseUnit, unit))}
+          aria-invalid={draft.problem !== ""}
+          aria-describedby={`${id}-problem`}
+          onChange={(event) => draft.type(event.target.value)}
+          onBlur={() => draft.touched && take(unit)}
+        />
         {units.length > 1 ? (
           <button type="button" className="unit-switch" onClick={() => turn(following)}>
             {unit}
           </button>
-        ) : (
+        ) : unit ? (
           <span className="unit">{unit}</span>
-        )}
+        ) : null}
       </div>
-      <input
-        id={id}
-        inputMode="decimal"
-        autoComplete="off"
-        value={draft.raw}
-        placeholder={inSign(shownIn(spec.otherwise, baseUnit, unit))}
-        aria-invalid={draft.problem !== ""}
-        aria-describedby={`${id}-problem`}
-        onChange={(event) => draft.type(event.target.value)}
-        onBlur={() => draft.touched && take(unit)}
-      />
       <p id={`${id}-problem`} role="status">
         {draft.problem ? <span className="problem">{draft.problem}</span> : null}
       </p>

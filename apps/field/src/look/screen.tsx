@@ -98,6 +98,13 @@ const Arrow = () => (
   </svg>
 );
 
+/** Leads to a list or a page, where the camera has no business. */
+export const Rows = () => (
+  <svg viewBox="0 0 54 40" fill="none" stroke="currentColor" strokeWidth="7" aria-hidden="true">
+    <path d="M4 6H50M4 20H50M4 34H50" />
+  </svg>
+);
+
 const Lens = () => (
   <svg viewBox="0 0 54 40" fill="none" stroke="currentColor" strokeWidth="7" aria-hidden="true">
     <path d="M4 4H50V36H4Z" />

@@ -8,7 +8,7 @@ import { bookWords as words } from "../words/book.ts";
 import { officeWords } from "../words/office.ts";
 import { askedFor } from "./asked-for.ts";
 import { weekdayOf } from "./day.ts";
-import { sayLine } from "./unit-line.ts";
+import { sayLineBesideDay } from "./unit-line.ts";
 import { DayBand, NotExported, SearchBox, UnitsFound } from "./units-found.tsx";
 
 /** The book's first screen while the book itself is still being read: what can be looked for and opened is there. */
@@ -16,10 +16,7 @@ export function BookAtOnce({ list, isDemo }: { list: FirstList; isDemo: boolean 
   const [query, setQuery] = useState("");
   const asked = useDeferredValue(query);
   const today = todayIso();
-  const lines = useMemo(
-    () => list.lines.map((line) => ({ ...line, line: sayLine(line.facts, today) })),
-    [list, today],
-  );
+  const { lines } = list;
   const found = useMemo(() => unitsFound(lines, asked), [lines, asked]);
   const [first] = found;
   const type = (text: string) => {
@@ -32,7 +29,9 @@ export function BookAtOnce({ list, isDemo }: { list: FirstList; isDemo: boolean 
       aside={words.units(lines.length)}
       back={{ label: words.more, to: "/more" }}
       middle={{ label: officeWords.scan, to: "/scan" }}
-      {...(first && { next: { label: first.title, hint: first.line, to: `/unit/${first.id}` } })}
+      {...(first && {
+        next: { label: first.title, hint: sayLineBesideDay(first.facts), to: `/unit/${first.id}` },
+      })}
     >
       {list.unsent > 0 && !isDemo ? <NotExported count={list.unsent} /> : null}
       {list.day === today ? (

@@ -13,7 +13,7 @@ import { askedFor } from "./asked-for.ts";
 import { day, weekdayOf } from "./day.ts";
 import { dayCounts } from "./day-counts.ts";
 import { LanguageSwitch } from "./language-switch.tsx";
-import type { UnitLine } from "./unit-line.ts";
+import { sayLineBesideDay, type UnitLine } from "./unit-line.ts";
 import { DayBand, NotExported, SearchBox, UnitsFound } from "./units-found.tsx";
 import { useUnitLines } from "./use-unit-lines.ts";
 
@@ -51,7 +51,7 @@ export function BookScreen({ onDemo, isDemo }: BookScreenProps) {
       }
       next={
         first
-          ? { label: first.title, hint: first.line, to: `/unit/${first.id}` }
+          ? { label: first.title, hint: sayLineBesideDay(first.facts), to: `/unit/${first.id}` }
           : { label: words.addSite, onPress: addSite }
       }
     >

@@ -50,13 +50,13 @@ export default function CountsScreen() {
           <p className="note">{words.takeOver}</p>
         </Band>
       ) : null}
-      <Steps legend={words.assumedWorth(assumedWorth)} step={WORTH_STEP} name="" onStep={changeWorth} />
+      <Steps name={words.assumedWorth(assumedWorth)} note="" step={WORTH_STEP} onStep={changeWorth} />
       {CAUSE_IDS.map((cause, i) => (
         <Steps
           key={cause}
-          legend={words.countOf(words.causes[cause], kept?.found[cause] ?? 0, words.percent(shares[i]!))}
-          step={1}
           name={words.causes[cause]}
+          note={words.foundShare(kept?.found[cause] ?? 0, words.percent(shares[i]!))}
+          step={1}
           onStep={(by) => change(cause, by)}
         />
       ))}
@@ -65,16 +65,19 @@ export default function CountsScreen() {
 }
 
 interface StepsProps {
-  readonly legend: string;
   readonly name: string;
+  readonly note: string;
   readonly step: number;
   readonly onStep: (by: number) => void;
 }
 
-const Steps = ({ legend, name, step, onStep }: StepsProps) => (
+const Steps = ({ name, note, step, onStep }: StepsProps) => (
   // biome-ignore lint/a11y/useSemanticElements: a legend cannot stand beside the keys of its fieldset
-  <div role="group" className="band stepper" aria-label={legend}>
-    <span aria-hidden="true">{legend}</span>
+  <div role="group" className="band stepper" aria-label={[name, note].filter(Boolean).join(": ")}>
+    <span aria-hidden="true">
+      {name}
+      <span className="note below">{note}</span>
+    </span>
     <button type="button" aria-label={`−${step} ${name}`} onClick={() => onStep(-step)}>
       −{step}
     </button>

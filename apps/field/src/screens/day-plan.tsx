@@ -13,6 +13,7 @@ import { useLocation } from "wouter";
 import { Band } from "../look/band.tsx";
 import { todayIso } from "../look/fields/date-field.tsx";
 import { Form } from "../look/form.tsx";
+import { Heading } from "../look/heading.tsx";
 import { Screen } from "../look/screen.tsx";
 import { useBook } from "../store/use-book.ts";
 import { Numeral } from "../visit/numeral.tsx";
@@ -20,6 +21,7 @@ import { bookWords as words } from "../words/book.ts";
 import { messages } from "../words/messages.ts";
 import { officeWords } from "../words/office.ts";
 import { weekdayOf } from "./day.ts";
+import { DueLine } from "./due-line.tsx";
 import { Gone } from "./gone.tsx";
 import { LikelyParts } from "./likely-parts.tsx";
 import { undoOrBack } from "./setup-keys.ts";
@@ -62,9 +64,9 @@ export function DayScreen({ date }: { date: string }) {
           : { label: words.book, to: "/" }
       }
     >
-      <div className="two">
-        <Band press={{ to: `/day/${daysAfter(date, -1)}` }}>{officeWords.dayBefore}</Band>
-        <Band press={{ to: `/day/${daysAfter(date, 1)}` }}>{officeWords.dayAfter}</Band>
+      <div className="turn">
+        <Band press={{ to: `/day/${daysAfter(date, -1)}` }}>{longDay(daysAfter(date, -1))}</Band>
+        <Band press={{ to: `/day/${daysAfter(date, 1)}` }}>{longDay(daysAfter(date, 1))}</Band>
       </div>
       {plans.length === 0 ? <p className="band">{officeWords.nothingPlanned}</p> : null}
       {plans.map((plan, i) => {
@@ -88,17 +90,10 @@ export function DayScreen({ date }: { date: string }) {
       })}
       <Carry date={date} carry={carry} />
       {rows.length > 0 ? <LikelyParts files={rows.map((row) => row.file)} /> : null}
-      {near.length > 0 ? (
-        <Band tint>
-          <strong>{officeWords.dueNear}</strong>
-        </Band>
-      ) : null}
+      {near.length > 0 ? <Heading text={officeWords.dueNear} count={officeWords.addToDay} /> : null}
       {near.map((line) => (
         <Band key={line.id} press={{ onPress: () => add(line.id) }}>
-          <span className="name">{line.title}</span>
-          <p className="note">
-            {[line.line, lackFor(line.row, date, stock), officeWords.addToDay].filter(Boolean).join(". ")}.
-          </p>
+          <DueLine line={line} today={todayIso()} also={lackFor(line.row, date, stock)} />
         </Band>
       ))}
     </Screen>
@@ -133,7 +128,7 @@ function Carry({ date, carry }: { date: string; carry: readonly CarryInVan[] }) 
         </span>
       </Band>
       <Band press={{ to: "/van" }} fixed={short}>
-        {officeWords.van}
+        <span className="name">{officeWords.van}</span>
       </Band>
       {carry.map((line) => (
         <button

@@ -42,9 +42,6 @@ export function KitchenScreen({ id, from }: KitchenScreenProps) {
       back={{ label: words.back, to: from ? `/visit/${from}/leave` : `/unit/${id}` }}
       next={{ label: officeWords.kitchenCard, onPress: () => void make("card") }}
     >
-      <p className="band" role="status">
-        {said}
-      </p>
       <Band press={{ onPress: () => void make("card") }}>
         <span className="name">{officeWords.kitchenCard}</span>
       </Band>
@@ -60,6 +57,9 @@ export function KitchenScreen({ id, from }: KitchenScreenProps) {
           {officeWords.noPhoneYet}
         </Band>
       )}
+      <p className="band" role="status">
+        {said}
+      </p>
     </Screen>
   );
 }

@@ -2,6 +2,7 @@ import type { WantedPart } from "@tapside/diagnosis";
 import type { UnitFile } from "@tapside/records";
 import { useEffect, useState } from "react";
 import { Band } from "../look/band.tsx";
+import { Heading } from "../look/heading.tsx";
 import { type LiveBook, useBook } from "../store/use-book.ts";
 import { whenIdle } from "../when-idle.ts";
 import { messages } from "../words/messages.ts";
@@ -31,13 +32,11 @@ export function LikelyParts({ files }: { files: readonly UnitFile[] }) {
   if (lines.length === 0) return null;
   return (
     <>
-      <Band tint>
-        <strong>{officeWords.likely}</strong>
-      </Band>
+      <Heading text={officeWords.likely} />
       {lines.map(({ part, percent }) => (
         <Band key={part}>
           <span className="row">
-            <span>{part}</span>
+            <span className="name capital">{part}</span>
             <span className="note">{officeWords.likelyOdds(percent)}</span>
           </span>
         </Band>

@@ -11,7 +11,7 @@ import { useMemo, useState } from "react";
 import { Band } from "../look/band.tsx";
 import { GrowingList } from "../look/growing-list.tsx";
 import { pickFile } from "../look/pick-photo.ts";
-import { Screen } from "../look/screen.tsx";
+import { Rows, Screen } from "../look/screen.tsx";
 import { handOver } from "../store/hand-over.ts";
 import { useBook } from "../store/use-book.ts";
 import { bookWords as words } from "../words/book.ts";
@@ -46,18 +46,24 @@ export function ListInScreen() {
     <Screen
       title={officeWords.listIn}
       back={undoOrBack(live, "/more")}
-      middle={{ label: words.book, to: "/", picture: <span /> }}
+      middle={{ label: words.book, to: "/", picture: <Rows /> }}
       next={
         ready
           ? { label: officeWords.takeIn, onPress: takeIn }
           : { label: officeWords.chooseFile, onPress: () => void choose() }
       }
     >
-      <Band>
+      <Band tint>
         <p>{officeWords.listHint}</p>
       </Band>
-      <Band press={{ onPress: () => void handOver(sample(), "tapside-list.csv") }}>{officeWords.sample}</Band>
-      <Band press={{ onPress: () => void choose() }}>{officeWords.chooseFile}</Band>
+      <Band press={{ onPress: () => void handOver(sample(), "tapside-list.csv") }}>
+        <span className="name">{officeWords.sample}</span>
+      </Band>
+      {ready ? (
+        <Band press={{ onPress: () => void choose() }}>
+          <span className="name">{officeWords.chooseFile}</span>
+        </Band>
+      ) : null}
       <p className="band" role="status">
         {read && read.kind !== "known" ? sayWhyNot(read) : ""}
         {plan ? officeWords.preview(plan.newSites, plan.newUnits, plan.knownUnits) : ""}

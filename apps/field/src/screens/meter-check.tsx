@@ -19,6 +19,7 @@ export function MeterCheck({ instrument }: { instrument: Kept<Instrument> }) {
   const standards = METER_STANDARDS.filter((one) => one.unit === instrument.unit);
   const [chosen, setChosen] = useState(0);
   const standard = standards[chosen] ?? standards[0];
+  const other = standards.length > 1 ? standards[(chosen + 1) % standards.length] : undefined;
   const today = checkOfDay(snapshot.book, instrument.id, todayIso());
   if (!standard) return null;
   const keep = () => {
@@ -37,39 +38,37 @@ export function MeterCheck({ instrument }: { instrument: Kept<Instrument> }) {
     ]);
   };
   return (
-    <div className="band entry">
-      <div className="row">
+    <>
+      <div className="band entry">
         <label htmlFor={id}>{words.checkReads(`${standard.value} ${standard.unit}`)}</label>
-        {standards.length > 1 ? (
-          <button
-            type="button"
-            className="unit-switch"
-            onClick={() => setChosen((chosen + 1) % standards.length)}
-          >
-            {standard.value}
-          </button>
-        ) : null}
+        <div className="in-unit">
+          <input
+            id={id}
+            inputMode="decimal"
+            autoComplete="off"
+            value={raw}
+            onChange={(e) => setRaw(e.target.value)}
+          />
+          {other ? (
+            <button type="button" className="unit-switch" onClick={() => setChosen(standards.indexOf(other))}>
+              {words.orIn(`${other.value} ${other.unit}`)}
+            </button>
+          ) : null}
+        </div>
+        <p role="status">
+          {problem ? <span className="problem">{problem}</span> : null}
+          {today && !problem
+            ? words.checkSaid(
+                inSign(offBy(today).toFixed(1), messages.decimalSign),
+                `${today.read}`,
+                `${today.standard}`,
+              )
+            : null}
+        </p>
       </div>
-      <input
-        id={id}
-        inputMode="decimal"
-        autoComplete="off"
-        value={raw}
-        onChange={(e) => setRaw(e.target.value)}
-      />
-      <p role="status">
-        {problem ? <span className="problem">{problem}</span> : null}
-        {today && !problem
-          ? words.checkSaid(
-              inSign(offBy(today).toFixed(1), messages.decimalSign),
-              `${today.read}`,
-              `${today.standard}`,
-            )
-          : null}
-      </p>
       <Band press={{ onPress: keep }}>
-        <strong>{words.keepCheck}</strong>
+        <span className="name">{words.keepCheck}</span>
       </Band>
-    </div>
+    </>
   );
 }

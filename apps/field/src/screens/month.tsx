@@ -1,13 +1,16 @@
-import { type Counted, type MonthlySummary, monthlyCsv, monthlySummary } from "@tapside/book";
+import { type Counted, type DueRow, type MonthlySummary, monthlyCsv, monthlySummary } from "@tapside/book";
 import type { PartRole, UnitFile } from "@tapside/records";
 import { type ReactNode, useEffect, useState } from "react";
 import { Band } from "../look/band.tsx";
+import { DrawnDay } from "../look/drawn-day.tsx";
 import { todayIso } from "../look/fields/date-field.tsx";
 import { GrowingList } from "../look/growing-list.tsx";
+import { Heading } from "../look/heading.tsx";
 import { Screen } from "../look/screen.tsx";
 import { handOver } from "../store/hand-over.ts";
 import { inStretches } from "../store/pause.ts";
 import { useBook } from "../store/use-book.ts";
+import { Numeral } from "../visit/numeral.tsx";
 import { bookWords as words } from "../words/book.ts";
 import { messages } from "../words/messages.ts";
 import { officeWords } from "../words/office.ts";
@@ -52,9 +55,12 @@ export function MonthScreen({ month, chain }: MonthScreenProps) {
           : { label: officeWords.counting, to: "/more", quiet: true }
       }
     >
-      <div className="two">
-        <Band press={{ to: to(shifted(month, -1)) }}>{officeWords.monthBefore}</Band>
-        <Band press={{ to: to(shifted(month, 1)) }}>{officeWords.monthAfter}</Band>
+      <div className="turn">
+        {[-1, 1].map((by) => (
+          <Band key={by} press={{ to: to(shifted(month, by)) }}>
+            {monthName(shifted(month, by))}
+          </Band>
+        ))}
       </div>
       {chains.length > 0 && chain ? (
         <Band press={{ to: to(month, "") }}>{officeWords.allChains}</Band>
@@ -103,27 +109,18 @@ function SummaryOf({ summary }: { summary: MonthlySummary }) {
         counts={summary.partsUsed}
         name={(id) => messages.roles[id as PartRole] ?? id}
       />
-      <Units
-        title={officeWords.overdueUnits}
-        items={summary.overdue.map(({ file, reasons: [first] }) => [
-          file,
-          first ? messages.dueReason(first) : "",
-        ])}
-      />
-      <Units
-        title={officeWords.dueSoonUnits}
-        items={summary.dueSoon.map(({ file, reasons: [first] }) => [
-          file,
-          first ? messages.dueReason(first) : "",
-        ])}
-      />
+      <Units title={officeWords.overdueUnits} items={summary.overdue.map(dueAt)} />
+      <Units title={officeWords.dueSoonUnits} items={summary.dueSoon.map(dueAt)} />
       <Units
         title={officeWords.openPointsAll}
-        items={summary.openPoints.map(({ file, point }) => [file, messages.openPoint(point)])}
+        items={summary.openPoints.map(({ file, point }) => ({ file, note: messages.openPoint(point) }))}
       />
       <Units
         title={officeWords.bypassedUnits}
-        items={summary.bypassed.map(({ file, until }) => [file, officeWords.until(until && day(until))])}
+        items={summary.bypassed.map(({ file, until }) => ({
+          file,
+          note: officeWords.until(until && day(until)),
+        }))}
       />
     </>
   );
@@ -132,12 +129,7 @@ function SummaryOf({ summary }: { summary: MonthlySummary }) {
 function Section({ title, count, children }: { title: string; count: number; children: ReactNode }) {
   return (
     <section aria-label={title}>
-      <Band tint>
-        <span className="row">
-          <strong>{title}</strong>
-          <span className="note">{count === 0 ? officeWords.none : count}</span>
-        </span>
-      </Band>
+      <Heading text={title} count={count === 0 ? officeWords.none : count} />
       {children}
     </section>
   );
@@ -153,27 +145,44 @@ const Counts = ({ title, counts, name }: CountsProps) => (
   <Section title={title} count={counts.reduce((sum, one) => sum + one.count, 0)}>
     {counts.map(({ id, count }) => (
       <Band key={id}>
-        <span className="row">
-          <span>{name(id)}</span>
-          <span>{count}</span>
+        <span className="with-count">
+          <span className="name">{name(id)}</span>
+          <Numeral text={String(count)} height={28} />
         </span>
       </Band>
     ))}
   </Section>
 );
 
+interface Item {
+  readonly file: UnitFile;
+  readonly note: string;
+  readonly on?: string | undefined;
+}
+
+const dueAt = ({ file, reasons: [first] }: DueRow): Item => ({
+  file,
+  note: first ? messages.dueReason(first) : "",
+  on: first?.on,
+});
+
 interface UnitsProps {
   readonly title: string;
-  readonly items: readonly (readonly [UnitFile, string])[];
+  readonly items: readonly Item[];
 }
 
 const Units = ({ title, items }: UnitsProps) => (
   <Section title={title} count={items.length}>
     <GrowingList items={items} more={officeWords.moreUnits}>
-      {([file, note]) => (
+      {({ file, note, on }) => (
         <Band key={`${file.unit.id} ${note}`} press={{ to: `/unit/${file.unit.id}` }}>
-          <span className="name">{titleOf(file)}</span>
-          <p className="note">{note}</p>
+          <span className={on === undefined ? undefined : "on-day"}>
+            <span>
+              <strong className="name">{titleOf(file)}</strong>
+              <span className="note below">{note}</span>
+            </span>
+            {on === undefined ? null : <DrawnDay iso={on} today={todayIso()} />}
+          </span>
         </Band>
       )}
     </GrowingList>

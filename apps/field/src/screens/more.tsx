@@ -5,6 +5,7 @@ import { useRef, useState } from "react";
 import fontLicence from "../../../../packages/pictures/fonts/LICENSE-B612.txt?url";
 import { Band } from "../look/band.tsx";
 import { todayIso } from "../look/fields/date-field.tsx";
+import { Heading } from "../look/heading.tsx";
 import { Screen } from "../look/screen.tsx";
 import { handOver } from "../store/hand-over.ts";
 import { useBook } from "../store/use-book.ts";
@@ -23,8 +24,8 @@ interface MoreScreenProps {
 export function MoreScreen({ onDemo, onOwn, isDemo }: MoreScreenProps) {
   return (
     <Screen title={words.more} back={{ label: words.back, to: "/" }} next={{ label: words.book, to: "/" }}>
-      <WholeBook />
       <Places />
+      <WholeBook />
       <Tables />
       <Band press={{ onPress: isDemo ? onOwn : onDemo }} heavy>
         <span className="name">{isDemo ? words.backToOwn : words.openDemo}</span>
@@ -61,12 +62,20 @@ function WholeBook() {
   };
   return (
     <>
+      <Heading text={words.inAndOut} />
       <Band press={{ onPress: () => void exportAll() }}>
         <span className="name">{words.exportAll}</span>
         <p className="note">{words.notExported(live.unsent)}</p>
       </Band>
       <Band press={{ onPress: () => file.current?.click() }}>
         <span className="name">{words.importFile}</span>
+        <p className="note">{words.importHint}</p>
+      </Band>
+      <p className="band" role="status">
+        {said}
+      </p>
+      <Band press={{ to: "/list" }}>
+        <span className="name">{officeWords.listIn}</span>
       </Band>
       <input
         ref={file}
@@ -77,31 +86,41 @@ function WholeBook() {
         aria-label={words.importFile}
         onChange={() => void importChosen()}
       />
-      <p className="band" role="status">
-        {said}
-      </p>
     </>
   );
 }
 
+type Place = readonly [label: string, to: string];
+
+/** The day's own first, then what is set up once. */
 function Places() {
-  const places: readonly (readonly [string, string])[] = [
-    [officeWords.listIn, "/list"],
+  const daily: readonly Place[] = [
     [officeWords.van, "/van"],
     [officeWords.month, `/month/${todayIso().slice(0, 7)}`],
+    [words.practiceUnit, "/practice"],
+  ];
+  const setUp: readonly Place[] = [
+    [words.settings, "/settings"],
     [words.instruments, "/instruments"],
-    [words.causesFound, "/counts"],
     [words.models, "/models"],
     [officeWords.stickerRoll, "/stickers"],
-    [words.practiceUnit, "/practice"],
-    [words.settings, "/settings"],
+    [words.causesFound, "/counts"],
   ];
-  return places.map(([label, to]) => (
+  return (
+    <>
+      <PlacesOf places={daily} />
+      <Heading text={words.setUpOnce} />
+      <PlacesOf places={setUp} />
+    </>
+  );
+}
+
+const PlacesOf = ({ places }: { places: readonly Place[] }) =>
+  places.map(([label, to]) => (
     <Band key={to} press={{ to }}>
       <span className="name">{label}</span>
     </Band>
   ));
-}
 
 /** Tables for the office, and what is due as a calendar. */
 function Tables() {
@@ -118,20 +137,20 @@ function Tables() {
     });
     void handOver(new Blob([ics], { type: "text/calendar" }), `due-${todayIso()}.ics`);
   };
+  const tables: readonly (readonly [label: string, hand: () => void, hint?: string])[] = [
+    [officeWords.calendar, calendar],
+    [officeWords.readingsCsv, table("readings", () => readingsCsv(files()))],
+    [officeWords.partsCsv, table("parts", () => partsCsv(book))],
+    [officeWords.workCsv, table("work", () => workLinesCsv(book)), officeWords.workHint],
+  ];
   return (
     <>
-      <Band tint>
-        <strong>{officeWords.out}</strong>
-      </Band>
-      <Band press={{ onPress: calendar }}>{officeWords.calendar}</Band>
-      <Band press={{ onPress: table("readings", () => readingsCsv(files())) }}>
-        {officeWords.readingsCsv}
-      </Band>
-      <Band press={{ onPress: table("parts", () => partsCsv(book)) }}>{officeWords.partsCsv}</Band>
-      <Band press={{ onPress: table("work", () => workLinesCsv(book)) }}>
-        {officeWords.workCsv}
-        <p className="note">{officeWords.workHint}</p>
-      </Band>
+      {tables.map(([label, hand, hint]) => (
+        <Band key={label} press={{ onPress: hand }}>
+          <span className="name">{label}</span>
+          {hint ? <p className="note">{hint}</p> : null}
+        </Band>
+      ))}
     </>
   );
 }

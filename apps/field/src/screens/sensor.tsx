@@ -7,7 +7,7 @@ import { Band } from "../look/band.tsx";
 import { todayIso } from "../look/fields/date-field.tsx";
 import { GrowingList } from "../look/growing-list.tsx";
 import { pickFile } from "../look/pick-photo.ts";
-import { Screen } from "../look/screen.tsx";
+import { Rows, Screen } from "../look/screen.tsx";
 import { useBook } from "../store/use-book.ts";
 import { bookWords as words } from "../words/book.ts";
 import { messages } from "../words/messages.ts";
@@ -54,7 +54,7 @@ export function SensorScreen({ id }: { id: string }) {
       title={officeWords.sensor}
       subtitle={titleOf(file)}
       back={undoOrBack(live, `/unit/${id}`)}
-      middle={{ label: words.unit, to: `/unit/${id}`, picture: <span /> }}
+      middle={{ label: words.unit, to: `/unit/${id}`, picture: <Rows /> }}
       next={
         ready
           ? {
@@ -65,10 +65,14 @@ export function SensorScreen({ id }: { id: string }) {
           : { label: officeWords.chooseFile, onPress: () => void choose() }
       }
     >
-      <Band>
+      <Band tint>
         <p>{officeWords.sensorColumns}</p>
       </Band>
-      <Band press={{ onPress: () => void choose() }}>{officeWords.chooseFile}</Band>
+      {ready ? (
+        <Band press={{ onPress: () => void choose() }}>
+          <span className="name">{officeWords.chooseFile}</span>
+        </Band>
+      ) : null}
       <p className="band" role="status">
         {chosen && chosen.read.kind !== "known" ? sayWhyNot(chosen.read) : ""}
         {preview ? officeWords.sensorReadings(preview.lines.length) : ""}

@@ -2,7 +2,7 @@ import { ownersOf } from "@tapside/book";
 import { useLocation } from "wouter";
 import { Band } from "../look/band.tsx";
 import { Form } from "../look/form.tsx";
-import { Screen } from "../look/screen.tsx";
+import { Rows, Screen } from "../look/screen.tsx";
 import type { LiveBook } from "../store/open-book.ts";
 import { useBook } from "../store/use-book.ts";
 import { waterPageWords } from "../water/words.ts";
@@ -29,7 +29,7 @@ export function SiteScreen({ id }: { id: string }) {
     <Screen
       title={site.name ?? words.site}
       back={undoOrBack(live, "/")}
-      middle={{ label: words.book, to: "/", picture: <span /> }}
+      middle={{ label: words.book, to: "/", picture: <Rows /> }}
       next={{ label: words.addUnit, onPress: addUnit }}
     >
       <Form kind="site" id={id} specs={siteSpecs} />

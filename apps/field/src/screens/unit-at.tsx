@@ -4,6 +4,7 @@ import { unitFile } from "@tapside/records";
 import { inSign } from "@tapside/words";
 import { useMemo } from "react";
 import { Band } from "../look/band.tsx";
+import { Heading } from "../look/heading.tsx";
 import { Screen } from "../look/screen.tsx";
 import { useBook } from "../store/use-book.ts";
 import { Numeral } from "../visit/numeral.tsx";
@@ -73,11 +74,7 @@ export function UnitAtScreen({ id, band }: { id: string; band: string }) {
       back={{ label: words.back, to: `/unit/${id}` }}
       next={{ label: words.setUp, to: `/unit/${id}/edit` }}
     >
-      {parts.length > 0 ? (
-        <Band tint>
-          <strong>{words.fittedHere}</strong>
-        </Band>
-      ) : null}
+      {parts.length > 0 ? <Heading text={words.fittedHere} /> : null}
       {parts.map((part) => (
         <Band key={part.id} press={{ to: `/part/${part.id}` }}>
           <span className="row">
@@ -183,12 +180,14 @@ function SlotRead({ slot, list }: { slot: SlotId; list: readonly Read[] }) {
   const number = numberOf(newest.reading);
   return (
     <Band water>
-      <p>{messages.slots[slot]}</p>
+      <p className="row">
+        <span>{messages.slots[slot]}</span>
+        <span className="note">{when(newest)}</span>
+      </p>
       <div className="with-u">
         <Numeral text={number} height={46} name={`${number} ${unitOf(newest.reading)}`} />
         <span>{unitOf(newest.reading)}</span>
       </div>
-      <p className="note">{when(newest)}</p>
       {before.map((one) => (
         <p key={one.key} className="row">
           <span>

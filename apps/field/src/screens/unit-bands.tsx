@@ -82,13 +82,12 @@ export function UnitBands({ file, visitId }: { file: UnitFile; visitId: string }
           title={words.delivered}
           figure={now.deliveredTds}
           unit={deliveredUnit(now.deliveredTds)}
-          tall
+          limit={
+            limit?.limit?.high !== undefined
+              ? words.limit(`${limit.limit.high} ${limit.limit.unit}`)
+              : words.noLimit
+          }
         />
-        <p className="note">
-          {limit?.limit?.high !== undefined
-            ? words.limit(`${limit.limit.high} ${limit.limit.unit}`)
-            : words.noLimit}
-        </p>
       </Band>
       <Band press={{ to: `/unit/${file.unit.id}/due` }}>
         <strong>
@@ -138,29 +137,34 @@ interface NumberOfProps {
   readonly title: string;
   readonly figure: Outcome<Figure>;
   readonly unit: string;
-  readonly tall?: boolean;
+  /** What it is held against; such a number stands taller. */
+  readonly limit?: string;
 }
 
-function NumberOf({ title, figure, unit, tall }: NumberOfProps) {
+function NumberOf({ title, figure, unit, limit }: NumberOfProps) {
   const text = figure.kind === "known" ? formatFigure(figure.value, messages.decimalSign) : undefined;
   return (
     <span className="number-of">
       <span>{title}</span>
       {text ? (
         <span className="with-u">
-          <Numeral text={text.text} height={tall ? 58 : 40} name={`${text.text} ${unit}`} />
+          <Numeral text={text.text} height={limit ? 58 : 40} name={`${text.text} ${unit}`} />
           <span>
             {unit}
             {text.uText ? (
               <>
-                <br />
+                {limit ? " " : <br />}
                 <span className="together">± {text.uText}</span>
               </>
             ) : null}
+            {limit ? <span className="note below">{limit}</span> : null}
           </span>
         </span>
       ) : (
-        <span className="note">{whyNot(figure)}</span>
+        <>
+          <span className="note below">{whyNot(figure)}</span>
+          {limit ? <span className="note below">{limit}</span> : null}
+        </>
       )}
     </span>
   );

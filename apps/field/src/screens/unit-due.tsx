@@ -1,12 +1,12 @@
 import { dueList } from "@tapside/book";
 import { unitFile } from "@tapside/records";
 import { Band } from "../look/band.tsx";
+import { DrawnDay } from "../look/drawn-day.tsx";
 import { todayIso } from "../look/fields/date-field.tsx";
 import { Screen } from "../look/screen.tsx";
 import { useBook } from "../store/use-book.ts";
 import { bookWords as words } from "../words/book.ts";
 import { messages } from "../words/messages.ts";
-import { day } from "./day.ts";
 import { Gone } from "./gone.tsx";
 
 /** What is due at one unit: parts by date or litres, whichever first, the end of a bypass, open points. */
@@ -32,11 +32,14 @@ export function UnitDueScreen({ id }: { id: string }) {
           key={`${reason.why} ${reason.part} ${i}`}
           {...(reason.part && { press: { to: `/part/${reason.part}` } })}
         >
-          <span className="row">
-            <span>{messages.dueReason(reason)}</span>
-            <span className="note">
-              {reason.on === undefined ? "" : reason.on <= today ? words.now : words.byDay(day(reason.on))}
+          <span className="on-day">
+            <span>
+              <strong className="name">{messages.dueReason(reason)}</strong>
+              {reason.on !== undefined && reason.on <= today ? (
+                <span className="note">{words.now}</span>
+              ) : null}
             </span>
+            {reason.on === undefined ? <span /> : <DrawnDay iso={reason.on} today={today} />}
           </span>
         </Band>
       ))}

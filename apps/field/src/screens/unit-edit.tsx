@@ -1,7 +1,7 @@
 import { useLocation } from "wouter";
 import { Band } from "../look/band.tsx";
 import { Form } from "../look/form.tsx";
-import { Screen } from "../look/screen.tsx";
+import { Rows, Screen } from "../look/screen.tsx";
 import { useBook } from "../store/use-book.ts";
 import { bookWords as words } from "../words/book.ts";
 import { setupWords } from "../words/setup.ts";
@@ -33,7 +33,7 @@ export function UnitEditScreen({ id }: { id: string }) {
       title={words.place}
       subtitle={snapshot.book.site.get(site)?.name}
       back={undoOrBack(live, `/unit/${id}`)}
-      middle={{ label: words.site, to: `/site/${site}`, picture: <span /> }}
+      middle={{ label: words.site, to: `/site/${site}`, picture: <Rows /> }}
       next={{ label: words.unit, hint: unit.name, to: `/unit/${id}` }}
     >
       {unit.point ? <Form kind="point" id={unit.point} specs={pointSpecs} /> : null}

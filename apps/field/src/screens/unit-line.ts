@@ -93,16 +93,28 @@ function factsOf({ file, reasons: [first] }: DueRow): LineFacts {
   };
 }
 
-/** Why somebody has to come, or when somebody last was. */
-export function sayLine({ first, openPoints, lastVisit }: LineFacts, today: string): string {
-  const points = openPoints > 0 && first?.why !== "openPoint" ? words.openPoints(openPoints) : "";
-  const when = first?.on === undefined || first.why === "visitOpen" ? "" : whenOf(first.on, today);
-  const said = first
+/** Why somebody has to come and when, or when somebody last was. */
+export function sayLine(facts: LineFacts, today: string): string {
+  const on = dayOfLine(facts);
+  const when = on === undefined ? "" : on <= today ? words.since(day(on)) : day(on);
+  return joined([[sayWhy(facts), when].filter(Boolean).join(" "), pointsOf(facts)]);
+}
+
+/** The same without its day, which is drawn beside it. */
+export const sayLineBesideDay = (facts: LineFacts): string => joined([sayWhy(facts), pointsOf(facts)]);
+
+/** The day somebody has to come by; of a visit that is open, none. */
+export const dayOfLine = ({ first }: LineFacts): string | undefined =>
+  first?.why === "visitOpen" ? undefined : first?.on;
+
+const sayWhy = ({ first, lastVisit }: LineFacts): string =>
+  first
     ? messages.dueReason(first)
     : lastVisit === undefined
       ? words.noVisit
       : words.lastVisit(day(lastVisit));
-  return [[said, when].filter(Boolean).join(" "), points].filter(Boolean).join(" · ");
-}
 
-const whenOf = (on: string, today: string): string => (on <= today ? words.since(day(on)) : day(on));
+const pointsOf = ({ first, openPoints }: LineFacts): string =>
+  openPoints > 0 && first?.why !== "openPoint" ? words.openPoints(openPoints) : "";
+
+const joined = (texts: readonly string[]) => texts.filter(Boolean).join(" · ");

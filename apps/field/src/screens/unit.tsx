@@ -2,6 +2,7 @@ import { type UnitFile, unitFile, type VisitKind } from "@tapside/records";
 import { useMemo } from "react";
 import { useLocation } from "wouter";
 import { Band } from "../look/band.tsx";
+import { Heading } from "../look/heading.tsx";
 import { Screen } from "../look/screen.tsx";
 import { useBook } from "../store/use-book.ts";
 import { tryWords } from "../try/words.ts";
@@ -64,8 +65,10 @@ export function UnitScreen({ id }: { id: string }) {
         </Band>
       )}
       <Band tint press={{ to: `/site/${file.site.id}/water` }}>
-        <strong>{waterPageWords.open}</strong>
-        <p className="note">{waterPageWords.openHint}</p>
+        <span className="row">
+          <span className="name">{waterPageWords.open}</span>
+          <span className="note">{waterPageWords.openHint}</span>
+        </span>
       </Band>
       <Places file={file} />
       <History file={file} openVisit={open?.id} />
@@ -106,7 +109,7 @@ function Places({ file }: { file: UnitFile }) {
       {places.map(([label, note, to]) => (
         <Band key={label} press={{ to }}>
           <span className="row">
-            <span>{label}</span>
+            <span className="name">{label}</span>
             <span className="note">{note}</span>
           </span>
         </Band>
@@ -123,16 +126,14 @@ interface HistoryProps {
 function History({ file, openVisit }: HistoryProps) {
   return (
     <>
-      <Band tint>
-        <strong>{words.history}</strong>
-      </Band>
+      <Heading text={words.history} count={file.visits.length} />
       {[...file.visits].reverse().map((visit) => (
         <Band
           key={visit.id}
           press={{ to: visit.closed ? `/visit/${visit.id}/record` : `/visit/${visit.id}` }}
         >
           <span className="row">
-            <span>{day(visit.startedAt)}</span>
+            <span className="name">{day(visit.startedAt)}</span>
             <span className="note">{messages.visitKinds[visit.kind ?? "annual"]}</span>
           </span>
         </Band>

@@ -3,12 +3,13 @@ import type { PartRole, VanWhy } from "@tapside/records";
 import { useMemo } from "react";
 import { Band } from "../look/band.tsx";
 import { todayIso } from "../look/fields/date-field.tsx";
-import { Screen } from "../look/screen.tsx";
+import { Rows, Screen } from "../look/screen.tsx";
 import { useBook } from "../store/use-book.ts";
 import { Numeral } from "../visit/numeral.tsx";
 import { bookWords as words } from "../words/book.ts";
 import { messages } from "../words/messages.ts";
 import { officeWords } from "../words/office.ts";
+import { weekdayOf } from "./day.ts";
 import { Gone } from "./gone.tsx";
 import { undoOrBack } from "./setup-keys.ts";
 import { useUnitLines } from "./use-unit-lines.ts";
@@ -29,7 +30,6 @@ const roleName = (role: string): string => messages.roles[role as PartRole] ?? r
 /** What a line of the van says beside its number. */
 function noteOf(line: VanLine | undefined, due: CarryInVan | undefined): string {
   return [
-    line ? "" : officeWords.notCounted,
     line && line.used > 0 ? officeWords.vanUsed(line.used) : "",
     line && line.ordered > 0 ? officeWords.vanOrdered(line.ordered) : "",
     due ? officeWords.dueMonth(due.count) : "",
@@ -50,26 +50,30 @@ export function VanScreen() {
   return (
     <Screen
       title={officeWords.van}
+      subtitle={officeWords.vanHint}
       back={undoOrBack(live, "/more")}
-      middle={{ label: words.book, to: "/", picture: <span /> }}
-      next={{ label: officeWords.dayTitle, to: `/day/${todayIso()}` }}
+      middle={{ label: words.book, to: "/", picture: <Rows /> }}
+      next={{ label: officeWords.dayTitle, hint: weekdayOf(new Date()), to: `/day/${todayIso()}` }}
     >
-      <Band tint>
-        <p>{officeWords.vanHint}</p>
-      </Band>
       {sorted.map((role) => {
         const line = stock.find((one) => one.role === role);
         const due = carry.find((one) => one.role === role);
         return (
           <Band key={role} press={{ to: `/van/${role}` }} fixed={(due?.short ?? 0) > 0}>
-            <span className="row">
-              <span className="name">{roleName(role)}</span>
-              {line ? <Numeral text={String(line.inVan)} height={32} /> : null}
+            <span className="with-count">
+              <span>
+                <span className="name">{roleName(role)}</span>
+                <span className="note">
+                  {due?.short ? <strong>{officeWords.vanShort(due.short)} · </strong> : null}
+                  {noteOf(line, due)}
+                </span>
+              </span>
+              <Numeral
+                text={line ? String(line.inVan) : "–"}
+                height={32}
+                name={line ? officeWords.vanCount(line.inVan) : officeWords.notCounted}
+              />
             </span>
-            <p className="note">
-              {due?.short ? <strong>{officeWords.vanShort(due.short)} · </strong> : null}
-              {noteOf(line, due)}
-            </p>
           </Band>
         );
       })}
@@ -101,12 +105,19 @@ export function VanPartScreen({ role }: { role: PartRole }) {
       title={roleName(role)}
       subtitle={officeWords.van}
       back={undoOrBack(live, "/van")}
-      middle={{ label: officeWords.van, to: "/van", picture: <span /> }}
+      middle={{ label: officeWords.van, to: "/van", picture: <Rows /> }}
       next={{ label: officeWords.load, hint: officeWords.vanCount(here), onPress: () => write("loaded", 1) }}
     >
       <Band heavy={line?.countAgain === true}>
-        {line ? <Numeral text={String(here)} height={58} name={officeWords.vanCount(here)} /> : null}
-        <p role="status">
+        {line ? (
+          <span className="with-u">
+            <Numeral text={String(here)} height={58} name={officeWords.vanCount(here)} />
+            <span aria-hidden="true">{officeWords.inVan}</span>
+          </span>
+        ) : (
+          <strong className="name">{officeWords.notCounted}</strong>
+        )}
+        <p role="status" className="note">
           {[line?.countAgain ? officeWords.countAgain : "", noteOf(line, due)].filter(Boolean).join(" · ")}
         </p>
       </Band>

@@ -68,14 +68,14 @@ export function AdviceScreen({ open }: { open: OpenVisit }) {
       </button>
       <TextEntry label={words.adviceUntil} value={until} onChange={setUntil} type="date" />
       <TextEntry label={words.theirWords} value={said} onChange={setSaid} />
-      <p className="band" role="status">
-        {problem ? <span className="problem">{problem}</span> : null}
-      </p>
       {DECISIONS.map((decision) => (
         <button type="button" key={decision} className="choice plain" onClick={() => keep(decision)}>
           {words[decision]}
         </button>
       ))}
+      <p className="band" role="status">
+        {problem ? <span className="problem">{problem}</span> : null}
+      </p>
       {given.map((point) => (
         <Band key={point.id} tint>
           {messages.visit.advice(point)}

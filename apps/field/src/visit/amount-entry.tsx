@@ -23,19 +23,19 @@ export function AmountEntry({ label, unit, value, decimalSign, onChange }: Amoun
   };
   return (
     <div className="band entry">
-      <div className="row">
-        <label htmlFor={id}>{label}</label>
+      <label htmlFor={id}>{label}</label>
+      <div className="in-unit">
+        <input
+          id={id}
+          inputMode="decimal"
+          autoComplete="off"
+          value={raw}
+          aria-invalid={read?.kind === "refused"}
+          aria-describedby={`${id}-problem`}
+          onChange={(event) => type(event.target.value)}
+        />
         <span className="unit">{unit}</span>
       </div>
-      <input
-        id={id}
-        inputMode="decimal"
-        autoComplete="off"
-        value={raw}
-        aria-invalid={read?.kind === "refused"}
-        aria-describedby={`${id}-problem`}
-        onChange={(event) => type(event.target.value)}
-      />
       <p id={`${id}-problem`} role="status" className="fixed-words">
         {read?.kind === "refused" ? <span className="problem">{sayWhyNot(read)}</span> : null}
       </p>

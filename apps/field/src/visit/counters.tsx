@@ -36,6 +36,7 @@ export function Counters({ open }: { open: OpenVisit }) {
       middle={photoPress(open, "counters")}
       next={{ label: Object.keys(typed).length > 0 ? words.next : words.pass, hint, onPress: keep }}
     >
+      {counted.length === 0 ? <p className="band">{words.noCounters}</p> : null}
       {counted.map((one) => {
         const unit = given?.[one.id]?.unit ?? one.counter ?? "h";
         const last = use.find((line) => line.appliance === one.id);

@@ -1,6 +1,7 @@
 import { numeralSvg } from "@tapside/pictures";
 import { Picture } from "../look/picture.tsx";
 import { useTheme } from "../look/use-theme.ts";
+import "./visit.css";
 
 interface NumeralProps {
   readonly text: string;

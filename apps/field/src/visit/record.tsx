@@ -1,8 +1,8 @@
 import { inputsChangedSince } from "@tapside/records";
-import type { Block, RecordContent } from "@tapside/report";
-import { Fragment, useState } from "react";
+import type { Block, CellMark, ReadingCell, RecordContent } from "@tapside/report";
+import { Fragment, type ReactNode, useState } from "react";
 import { Band } from "../look/band.tsx";
-import { Screen } from "../look/screen.tsx";
+import { Rows, Screen } from "../look/screen.tsx";
 import { download, handOver } from "../store/hand-over.ts";
 import { messages } from "../words/messages.ts";
 import { useGoOn } from "./go-on.ts";
@@ -47,8 +47,8 @@ export default function RecordScreen({ open }: { open: OpenVisit }) {
       back={{ label: words.visit, to: open.base }}
       middle={
         content && last?.mark
-          ? { label: words.share, onPress: () => void print(content, last.mark!, true), picture: <span /> }
-          : { label: words.back, to: `/unit/${open.file.unit.id}`, picture: <span /> }
+          ? { label: words.share, onPress: () => void print(content, last.mark!, true), picture: <Rows /> }
+          : { label: words.back, to: `/unit/${open.file.unit.id}`, picture: <Rows /> }
       }
       next={
         content && !changed
@@ -145,8 +145,8 @@ function BlockView({ block }: { block: Block }) {
                     {row.title}
                     <span className="note">{row.note}</span>
                   </th>
-                  <td>{row.asFound.text}</td>
-                  <td>{row.asLeft.text}</td>
+                  <ReadingTd cell={row.asFound} />
+                  <ReadingTd cell={row.asLeft} />
                 </tr>
                 <tr>
                   <td className="limit-of" colSpan={3}>
@@ -175,3 +175,26 @@ function BlockView({ block }: { block: Block }) {
       return null;
   }
 }
+
+/** A number of the record, heavy as on paper, its mark beside it; what is no number stands light. */
+const ReadingTd = ({ cell: { text, mark } }: { cell: ReadingCell }) => (
+  <td className={/\d/.test(text) ? "number" : "note"}>
+    {text}
+    {mark === "none" ? null : (
+      <svg viewBox="0 0 26 20" role="img" aria-label={messages.record.marks[mark]}>
+        {MARKS[mark]}
+      </svg>
+    )}
+  </td>
+);
+
+const MARKS: Readonly<Record<Exclude<CellMark, "none">, ReactNode>> = {
+  outside: <path d="M6 2L22 10L6 18Z" fill="currentColor" />,
+  notExpected: <path d="M7 3L21 10L7 17Z" fill="none" stroke="currentColor" strokeWidth="2" />,
+  tooClose: (
+    <g stroke="currentColor" strokeWidth="2">
+      <path d="M1 10H25M1 5V15M25 5V15M16 0V20" />
+      <circle cx="11" cy="10" r="4.5" fill="currentColor" />
+    </g>
+  ),
+};

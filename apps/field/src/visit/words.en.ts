@@ -65,6 +65,7 @@ export const visitEn = {
   keepReason: "Go on without a photo",
   neighboursRead: (others: string, here: string) =>
     `Neighbours: ${others} µS/cm, here ${here}. Scale, meter or water?`,
+  noCounters: "No appliance here has a counter. It is set with the appliance.",
   counterStood: (value: string, unit: string, day: string) => `stood at ${value} ${unit} on ${day}`,
   perDay: (value: string, unit: string) => `${value} ${unit} a day`,
   fromLabel: "Read it from the label",

@@ -63,6 +63,7 @@ export const visitEs: Packs["visit"]["visit"] = {
   noLeakPhoto: "No se puede fotografiar, porque",
   keepReason: "Seguir sin foto",
   neighboursRead: (others, here) => `Vecinos: ${others} µS/cm, aquí ${here}. ¿Escala, medidor o agua?`,
+  noCounters: "Ningún aparato de aquí tiene contador. Se indica en el aparato.",
   counterStood: (value, unit, day) => `marcaba ${value} ${unit} el ${day}`,
   perDay: (value, unit) => `${value} ${unit} al día`,
   fromLabel: "Leerlo de la etiqueta",

@@ -203,22 +203,8 @@ const Figure = memo(function Figure({ figure, units, ranges, typed, change, keep
   const bad = fields.some((field) => typed[field].trim() !== "" && numberOf(typed[field]) === undefined);
   return (
     <div className="band entry">
-      <div className="row">
-        <label htmlFor={`${id}-mean`}>{messages.water.name(figure)}</label>
-        {units.length > 1 ? (
-          <button
-            type="button"
-            className="unit-switch"
-            onClick={() => change(figure, "unit", next)}
-            onBlur={keep}
-          >
-            {typed.unit.replace("CaCO3", "CaCO₃").replace("HCO3", "HCO₃")}
-          </button>
-        ) : (
-          <span className="unit">{typed.unit}</span>
-        )}
-      </div>
-      <div className={ranges ? "three" : undefined}>
+      <label htmlFor={`${id}-mean`}>{messages.water.name(figure)}</label>
+      <div className={ranges ? "in-unit apart" : "in-unit"}>
         {fields.map((field) => (
           <input
             key={field}
@@ -234,6 +220,18 @@ const Figure = memo(function Figure({ figure, units, ranges, typed, change, keep
             onBlur={keep}
           />
         ))}
+        {units.length > 1 ? (
+          <button
+            type="button"
+            className="unit-switch"
+            onClick={() => change(figure, "unit", next)}
+            onBlur={keep}
+          >
+            {typed.unit.replace("CaCO3", "CaCO₃").replace("HCO3", "HCO₃")}
+          </button>
+        ) : (
+          <span className="unit">{typed.unit}</span>
+        )}
       </div>
       <p id={`${id}-problem`} role="status">
         {bad ? <span className="problem">{messages.refusal({ code: "number-not-finite" })}</span> : null}

@@ -28,6 +28,13 @@ export const bookEn = {
   notKeptYet: "not kept yet",
   export: "Export",
   units: (n: number) => `${n} ${n === 1 ? "unit" : "units"}`,
+  urgency: {
+    open: "Visit open",
+    late: "Late",
+    soon: "Within 31 days",
+    later: "Later",
+    noDay: "No day set",
+  },
   overdue: "due by date",
   dueOn: (day: string) => `next due ${day}`,
   noVisit: "no visit yet",
@@ -61,6 +68,7 @@ export const bookEn = {
   newInstrument: "New instrument",
   checkedToday: "checked today",
   checkReads: (standard: string) => `In the standard of ${standard} it reads`,
+  orIn: (standard: string) => `or in ${standard}`,
   checkSaid: (off: string, read: string, standard: string) =>
     `Checked today: ${read} for ${standard}, off by ${off}${standard === "0" ? "" : " %"}. It covers today's readings.`,
   keepCheck: "Keep this check",
@@ -131,6 +139,9 @@ export const bookEn = {
   expectedToday: "What should it read today?",
   exportAll: "Export everything to one file",
   importFile: "Import a file",
+  importHint: "one exported from this app; nothing here is lost",
+  inAndOut: "In and out",
+  setUpOnce: "Set up once",
   imported: (n: number) =>
     `${n} ${n === 1 ? "entry" : "entries"} taken in. What was there already stayed as it was.`,
   about: "What this cannot know",

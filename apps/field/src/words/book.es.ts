@@ -29,6 +29,13 @@ export const bookEs: Packs["first"]["book"] = {
   notKeptYet: "aún sin guardar",
   export: "Exportar",
   units: (n) => `${n} ${n === 1 ? "equipo" : "equipos"}`,
+  urgency: {
+    open: "Visita abierta",
+    late: "Con retraso",
+    soon: "En 31 días",
+    later: "Más adelante",
+    noDay: "Sin fecha",
+  },
   overdue: "vencido por fecha",
   dueOn: (day) => `próximo vencimiento ${day}`,
   noVisit: "aún sin visita",
@@ -62,6 +69,7 @@ export const bookEs: Packs["first"]["book"] = {
   newInstrument: "Instrumento nuevo",
   checkedToday: "revisado hoy",
   checkReads: (standard) => `En el patrón de ${standard} lee`,
+  orIn: (standard) => `o en ${standard}`,
   checkSaid: (off, read, standard) =>
     `Revisado hoy: ${read} para ${standard}, desvío de ${off}${standard === "0" ? "" : " %"}. Cubre las lecturas de hoy.`,
   keepCheck: "Guardar esta revisión",
@@ -131,6 +139,9 @@ export const bookEs: Packs["first"]["book"] = {
   expectedToday: "¿Qué debería leer hoy?",
   exportAll: "Exportar todo a un archivo",
   importFile: "Importar un archivo",
+  importHint: "uno exportado de esta aplicación; aquí no se pierde nada",
+  inAndOut: "Entrada y salida",
+  setUpOnce: "Se ajusta una vez",
   imported: (n) =>
     `${n} ${n === 1 ? "anotación recibida" : "anotaciones recibidas"}. Lo que ya estaba quedó como estaba.`,
   about: "Lo que esto no puede saber",

@@ -1,3 +1,4 @@
+import type { Language } from "@tapside/words";
 import { languageChosen } from "./language-chosen.ts";
 
 /** Spanish-speaking countries that write a comma; the others, and "es-419", write a point. Source: Unicode CLDR, numbers of "es" and its regions. */
@@ -9,12 +10,10 @@ export function decimalSignOfTag(tag: string): "." | "," {
   return language === "es" && COMMA.includes(region ?? "ES") ? "," : ".";
 }
 
-/** A phone in another language than the one chosen says nothing of its numbers. */
-const signOfPhone = (): "." | "," => {
-  const chosen = languageChosen();
-  return decimalSignOfTag(navigator.language.startsWith(chosen) ? navigator.language : chosen);
-};
+/** The sign of a language as this phone's region writes it: by the first of the phone's languages that is this one, else by the language alone. */
+export const signOfPhone = (language: Language): "." | "," =>
+  decimalSignOfTag(navigator.languages.find((tag) => new Intl.Locale(tag).language === language) ?? language);
 
 /** The sign numbers are typed with: as set in this book, else as the language chosen writes it where the phone is. Both are taken. */
 export const decimalSignOf = (settings: { readonly decimalSign?: "." | "," } | undefined): "." | "," =>
-  settings?.decimalSign ?? signOfPhone();
+  settings?.decimalSign ?? signOfPhone(languageChosen());

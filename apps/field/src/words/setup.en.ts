@@ -158,7 +158,6 @@ export const setupEn = {
     technician: "Your name",
     phone: "Phone the kitchen rings",
     pressureUnit: "Pressure in",
-    temperatureUnit: "Temperature in",
     decimalSign: "Decimal sign",
     point: "point",
     comma: "comma",

@@ -157,7 +157,6 @@ export const setupEs: Packs["first"]["setup"] = {
     technician: "Su nombre",
     phone: "Teléfono al que llama la cocina",
     pressureUnit: "Presión en",
-    temperatureUnit: "Temperatura en",
     decimalSign: "Signo decimal",
     point: "punto",
     comma: "coma",

@@ -1,7 +1,8 @@
+import { decimalSignIn } from "../decimal-signs.ts";
 import { plainNumber } from "../plain-number.ts";
 
-/** Spanish writes its decimals behind a comma. Source: Unicode CLDR, numbers of "es". */
-export const DECIMAL_SIGN = ",";
+/** What Spanish writes its decimals behind here. */
+export const DECIMAL_SIGN = decimalSignIn("es");
 
 /** A number within a sentence. */
 export const number = (value: number): string => plainNumber(value, DECIMAL_SIGN);

@@ -9,11 +9,13 @@ interface ChoiceFieldProps {
   readonly choices: Choices;
   /** Asked for as long as nothing is chosen: what holds until then. */
   readonly ask?: string | undefined;
+  /** What holds while it is blank, shown in its place. */
+  readonly otherwise?: string | undefined;
   readonly onChange: (text: string | null) => void;
 }
 
 /** One of a few. */
-export function ChoiceField({ label, value, choices, ask, onChange }: ChoiceFieldProps) {
+export function ChoiceField({ label, value, choices, ask, otherwise, onChange }: ChoiceFieldProps) {
   const id = useId();
   return (
     <div className="band entry">
@@ -21,10 +23,11 @@ export function ChoiceField({ label, value, choices, ask, onChange }: ChoiceFiel
       <select
         id={id}
         value={value}
+        data-blank={value === ""}
         aria-describedby={ask ? `${id}-ask` : undefined}
         onChange={(event) => onChange(event.target.value || null)}
       >
-        <option value="">{ask ? words.choose : "–"}</option>
+        <option value="">{ask ? words.choose : (otherwise ?? "–")}</option>
         {choices.map(([option, text]) => (
           <option key={option} value={option}>
             {text}

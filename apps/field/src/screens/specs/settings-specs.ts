@@ -1,6 +1,8 @@
 import { OFFICE_DEFAULTS } from "@tapside/assessment";
 import { converted } from "@tapside/quantities";
 import type { FieldSpec } from "../../look/form.tsx";
+import { signOfPhone } from "../../words/decimal-sign.ts";
+import { languageChosen } from "../../words/language-chosen.ts";
 import { setupWords } from "../../words/setup.ts";
 import { choicesOf, PRESSURE } from "./units-offered.ts";
 
@@ -10,8 +12,13 @@ const named = (units: readonly string[]) => units.map((unit) => [unit, unit] as 
 export const settingsSpecs: readonly FieldSpec[] = [
   { kind: "text", field: "technician", label: words.technician },
   { kind: "text", field: "phone", label: words.phone },
-  { kind: "choice", field: "pressureUnit", label: words.pressureUnit, choices: named(PRESSURE) },
-  { kind: "choice", field: "temperatureUnit", label: words.temperatureUnit, choices: named(["°C", "°F"]) },
+  {
+    kind: "choice",
+    field: "pressureUnit",
+    label: words.pressureUnit,
+    choices: named(PRESSURE),
+    otherwise: "psi",
+  },
   {
     kind: "choice",
     field: "decimalSign",
@@ -20,6 +27,7 @@ export const settingsSpecs: readonly FieldSpec[] = [
       [".", words.point],
       [",", words.comma],
     ],
+    otherwise: signOfPhone(languageChosen()) === "." ? words.point : words.comma,
   },
   { kind: "flag", field: "leftHand", label: words.leftHand },
 ];
