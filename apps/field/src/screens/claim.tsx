@@ -2,7 +2,6 @@ import { canonicalJson, freeze, type KeptVisit, type SlotId, unitFile } from "@t
 import { buildClaim, type RecordContent } from "@tapside/report";
 import { useState } from "react";
 import { Band } from "../look/band.tsx";
-import { DrawnDay } from "../look/drawn-day.tsx";
 import { todayIso } from "../look/fields/date-field.tsx";
 import { Heading } from "../look/heading.tsx";
 import { Screen } from "../look/screen.tsx";
@@ -13,6 +12,8 @@ import { readingText } from "../visit/reading-text.ts";
 import { bookWords as words } from "../words/book.ts";
 import { messages } from "../words/messages.ts";
 import { officeWords } from "../words/office.ts";
+import { withDays } from "./day.ts";
+import { DrawnDay } from "./drawn-day.tsx";
 import { Gone } from "./gone.tsx";
 
 /** The visits it holds: those of an owner before may be left out. */
@@ -75,7 +76,7 @@ const Lines = ({ items }: { items: readonly string[] }) => (
   <Band>
     {items.map((item) => (
       <p key={item} className="line-of">
-        {item}
+        {withDays(item)}
       </p>
     ))}
   </Band>

@@ -1,8 +1,8 @@
-import { expect, it } from "vitest";
+import { expect, it, vi } from "vitest";
 import { learn } from "../words/packs.ts";
 
 await learn("first", "en");
-const { day, weekdayOf } = await import("./day.ts");
+const { day, weekdayOf, withDays } = await import("./day.ts");
 
 /** The names are those of the platform's own en-GB calendar (Unicode CLDR), for every month and weekday of two years. */
 it("writes days as the platform's calendar does", () => {
@@ -19,4 +19,11 @@ it("writes days as the platform's calendar does", () => {
 it("says nothing of no day", () => {
   expect(day(undefined)).toBe("");
   expect(day("yesterday")).toBe("");
+});
+
+it.each(["America/Mexico_City", "Pacific/Auckland", "UTC"])("a day alone is that day in %s", (zone) => {
+  vi.stubEnv("TZ", zone);
+  expect(day("2026-11-25")).toBe("25 Nov 2026");
+  expect(withDays("due by date: 2026-11-25, litres 44")).toBe("due by date: 25 Nov 2026, litres 44");
+  vi.unstubAllEnvs();
 });

@@ -1,5 +1,5 @@
-import { DrawnDay } from "../look/drawn-day.tsx";
 import type { LineFacts } from "../store/first-list.ts";
+import { DrawnDay } from "./drawn-day.tsx";
 import { dayOfLine, sayLineBesideDay } from "./unit-line.ts";
 
 interface DueLineProps {

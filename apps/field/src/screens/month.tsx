@@ -2,7 +2,6 @@ import { type Counted, type DueRow, type MonthlySummary, monthlyCsv, monthlySumm
 import type { PartRole, UnitFile } from "@tapside/records";
 import { type ReactNode, useEffect, useState } from "react";
 import { Band } from "../look/band.tsx";
-import { DrawnDay } from "../look/drawn-day.tsx";
 import { todayIso } from "../look/fields/date-field.tsx";
 import { GrowingList } from "../look/growing-list.tsx";
 import { Heading } from "../look/heading.tsx";
@@ -15,6 +14,7 @@ import { bookWords as words } from "../words/book.ts";
 import { messages } from "../words/messages.ts";
 import { officeWords } from "../words/office.ts";
 import { day } from "./day.ts";
+import { DrawnDay } from "./drawn-day.tsx";
 import { titleOf } from "./unit-line.ts";
 import { useUnitLines } from "./use-unit-lines.ts";
 

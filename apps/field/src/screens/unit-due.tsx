@@ -1,12 +1,12 @@
 import { dueList } from "@tapside/book";
 import { unitFile } from "@tapside/records";
 import { Band } from "../look/band.tsx";
-import { DrawnDay } from "../look/drawn-day.tsx";
 import { todayIso } from "../look/fields/date-field.tsx";
 import { Screen } from "../look/screen.tsx";
 import { useBook } from "../store/use-book.ts";
 import { bookWords as words } from "../words/book.ts";
 import { messages } from "../words/messages.ts";
+import { DrawnDay } from "./drawn-day.tsx";
 import { Gone } from "./gone.tsx";
 
 /** What is due at one unit: parts by date or litres, whichever first, the end of a bypass, open points. */

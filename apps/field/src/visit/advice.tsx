@@ -1,5 +1,6 @@
 import { useState } from "react";
 import { Band } from "../look/band.tsx";
+import { todayIso } from "../look/fields/date-field.tsx";
 import { Screen } from "../look/screen.tsx";
 import { messages } from "../words/messages.ts";
 import { undoPress, useGoOn } from "./go-on.ts";
@@ -26,7 +27,7 @@ export function AdviceScreen({ open }: { open: OpenVisit }) {
   const keep = (decision: Decision) => {
     if (!text.trim()) return setProblem(words.needAdvice);
     if (!name.trim()) return setProblem(words.needPerson);
-    const today = new Date().toISOString().slice(0, 10);
+    const today = todayIso();
     const refusal = {
       refusedBy: name.trim(),
       refusedRole: role.trim(),

@@ -2,7 +2,9 @@ import { bypassSoFar } from "@tapside/procedures";
 import { makeReading, type Reading, SLOTS } from "@tapside/records";
 import { useState } from "react";
 import { Band } from "../look/band.tsx";
+import { todayIso } from "../look/fields/date-field.tsx";
 import { Screen } from "../look/screen.tsx";
+import { withDays } from "../screens/day.ts";
 import { decimalSignOf } from "../words/decimal-sign.ts";
 import { messages } from "../words/messages.ts";
 import { AmountEntry } from "./amount-entry.tsx";
@@ -20,7 +22,7 @@ type Decision = "keepBypassed" | "putInUse";
 export function Bypass({ open }: { open: OpenVisit }) {
   const { go, hint } = useGoOn(open, "bypass");
   const given = open.visit.answers.bypass;
-  const today = new Date().toISOString().slice(0, 10);
+  const today = todayIso();
   const known = bypassSoFar(open.file, open.visit, today);
   const [name, setName] = useState(given?.name ?? open.file.site.askName ?? "");
   const [role, setRole] = useState(given?.role ?? open.file.site.askRole ?? "");
@@ -73,11 +75,13 @@ export function Bypass({ open }: { open: OpenVisit }) {
       <Band tint>
         <p role="status">
           {shown
-            ? messages.visit.bypassSoFar(
-                shown.since,
-                shown.days,
-                shown.litresPerDay,
-                shown.scaleG.kind === "known" ? shown.scaleG.value : undefined,
+            ? withDays(
+                messages.visit.bypassSoFar(
+                  shown.since,
+                  shown.days,
+                  shown.litresPerDay,
+                  shown.scaleG.kind === "known" ? shown.scaleG.value : undefined,
+                ),
               )
             : ""}
         </p>

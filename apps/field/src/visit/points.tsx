@@ -2,6 +2,7 @@ import type { Kept, OpenPoint, UnitFile } from "@tapside/records";
 import { unitFile } from "@tapside/records";
 import { useState } from "react";
 import { Band } from "../look/band.tsx";
+import { todayIso } from "../look/fields/date-field.tsx";
 import { type Press, Screen } from "../look/screen.tsx";
 import { day } from "../screens/day.ts";
 import { Gone } from "../screens/gone.tsx";
@@ -82,7 +83,7 @@ function Point({ point, file, live, visit }: PointProps) {
   const [role, setRole] = useState(file.site.askRole ?? "");
   const [text, setText] = useState("");
   const [problem, setProblem] = useState("");
-  const today = new Date().toISOString().slice(0, 10);
+  const today = todayIso();
   const write = (fields: Readonly<Record<string, string>>) => void live.write("openPoint", point.id, fields);
   const close = () => write({ closedOn: today, ...(visit && { closedVisit: visit }) });
   const refuse = () => {
