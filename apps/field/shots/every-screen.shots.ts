@@ -127,13 +127,22 @@ async function pictureOf(phone: Phone, place: Place, path: string, look: Look): 
   await place.before?.(page);
   await still(page);
   await page.evaluate(() => scrollTo(0, 0));
-  const faults = await screenFaults(page);
+  const faults = [...(await screenFaults(page)), ...(await accessFaults(phone, place))];
   const tall = await page.evaluate(() => document.documentElement.scrollHeight);
   if (tall > look.height) await page.setViewportSize({ width: look.width, height: Math.min(tall, 2600) });
   await page.screenshot({ path, scale: "css" });
   await page.setViewportSize({ width: look.width, height: look.height });
   return faults;
 }
+
+/** What axe finds, where `TAPSIDE_AXE` asks for it. */
+const accessFaults = async (phone: Phone, { name }: Place): Promise<string[]> =>
+  process.env.TAPSIDE_AXE === undefined
+    ? []
+    : phone.checkAccess(name).then(
+        () => [],
+        (error) => [`access: ${String(error).replace(/\s+/g, " ").slice(0, 400)}`],
+      );
 
 /** Waits until nothing on the page changed for a while. */
 const still = (page: Page) =>

@@ -8,11 +8,13 @@ interface GrowingListProps<T> {
   readonly children: (item: T, before?: T) => ReactNode;
 }
 
+/** As many as fill a screen are there at once, the others when they have been painted. */
+const FIRST = 14;
 const STEP = 40;
 
 /** A long list drawn as far as it is looked at: it grows when its end comes near, or when its last band is pressed. */
 export function GrowingList<T>({ items, more, children }: GrowingListProps<T>) {
-  const [shown, setShown] = useState(STEP);
+  const [shown, setShown] = useState(FIRST);
   const end = useRef<HTMLDivElement>(null);
   const left = items.length - shown;
   useEffect(() => {
