@@ -98,6 +98,7 @@ describe("kinds of visit, offline", () => {
     const visit = page.url().replace(/\/(points|check\/complaint)$/, "");
     await page.goto(`${visit}/check/complaint`);
     await phone.tap("Leak or wet floor");
+    await phone.tap(/^Next/);
     await page.goto(`${visit}/look`);
     const leak = page.waitForEvent("filechooser");
     await phone.tap(/^Photo of the leak/);
