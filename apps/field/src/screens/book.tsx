@@ -74,6 +74,9 @@ export function BookScreen({ onDemo, isDemo }: BookScreenProps) {
               <p className="note">{words.demoHint}</p>
             </Band>
           )}
+          <Band press={{ to: "/practice" }}>
+            <span className="name">{words.practiceUnit}</span>
+          </Band>
           <LanguageSwitch />
         </>
       ) : (
