@@ -11,6 +11,7 @@ module.exports = {
     standsOn("quantities", []),
     standsOn("water", ["quantities"]),
     standsOn("reverse-osmosis", ["quantities", "water"]),
+    standsOn("kitchen", ["quantities", "water", "reverse-osmosis"]),
     standsOn("records", ["quantities"]),
     standsOn("assessment", ["quantities", "water", "reverse-osmosis", "records"]),
     standsOn("diagnosis", ["quantities", "water", "reverse-osmosis", "records"]),

@@ -57,7 +57,7 @@ export {
 } from "./hardness.ts";
 export { heatClosed } from "./heat.ts";
 export { createIndexMeter, type IndexMeter } from "./index-meter.ts";
-export { seededUniform } from "./internal/seeded.ts";
+export { normalFrom, seededUniform } from "./internal/seeded.ts";
 export {
   type LangelierInput,
   type LangelierVariant,
