@@ -18,7 +18,7 @@ module.exports = {
     standsOn("pictures", ["quantities"]),
     standsOn("words", ["quantities", "records", "assessment", "diagnosis"]),
     standsOn("procedures", ["quantities", "water", "records"]),
-    standsOn("book", ["quantities", "records", "assessment"]),
+    standsOn("book", ["quantities", "records", "assessment", "kitchen"]),
     standsOn("report", ["quantities", "records", "assessment", "pictures", "words", "book", "procedures"]),
     {
       name: "packages-are-platform-free",

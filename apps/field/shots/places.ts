@@ -83,6 +83,7 @@ export const PLACES: Readonly<Record<string, readonly Place[]>> = {
   "/unit/:id": [unit("sallow", ""), unit("two-elements", "", "demo:28:unit"), unit("bare", "", "shots-unit")],
   "/unit/:id/edit": [unit("edit", "/edit"), unit("edit-bare", "/edit", "shots-unit")],
   "/unit/:id/try": [{ ...unit("try", "/try"), ready: "main svg" }],
+  "/unit/:id/kitchen-day": [{ ...unit("kitchen-day", "/kitchen-day"), ready: "main .band" }],
   "/unit/:id/at/:band": ["tap", "cartridge", "element", "tank", "outlet"].map((band) =>
     unit(`at-${band}`, `/at/${band}`),
   ),

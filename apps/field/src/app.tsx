@@ -38,6 +38,10 @@ const OFFICE =
 const CountsScreen = lazy(withWords(["visit", "cause"], () => import("./screens/counts.tsx")));
 const tryScreen = withWords(["visit"], () => import("./try/try.tsx"));
 const TryScreen = lazy(() => tryScreen().then((module) => ({ default: module.TryScreen })));
+const kitchenDayScreen = withWords(["visit"], () => import("./kitchen-day/kitchen-day.tsx"));
+const KitchenDayScreen = lazy(() =>
+  kitchenDayScreen().then((module) => ({ default: module.KitchenDayScreen })),
+);
 const WaterRoutes = lazy(() =>
   import("./water/routes.tsx").then((module) => ({ default: module.WaterRoutes })),
 );
@@ -82,6 +86,7 @@ export function App() {
             <Route path="/analysis/:id" component={WaterRoutes} />
             <Route path="/site/:id">{({ id }) => <SiteScreen id={id} key={id} />}</Route>
             <Route path="/unit/:id/try">{({ id }) => <TryScreen id={id} key={id} />}</Route>
+            <Route path="/unit/:id/kitchen-day">{({ id }) => <KitchenDayScreen id={id} key={id} />}</Route>
             <Route path="/counts" component={CountsScreen} />
             <Route path="/settings" component={SettingsScreen} />
             <Route path="/more">

@@ -13,6 +13,7 @@ export {
   typedAmongNeighbours,
 } from "./feed-among-neighbours.ts";
 export { keptDueList } from "./kept-due-list.ts";
+export { type KitchenOfUnit, kitchenOfUnit, type LitresFrom, usesOf } from "./kitchen-of-unit.ts";
 export { type LabelText, labelText, lotAndSerial } from "./label-text.ts";
 export { type ListEdit, listEdits } from "./list-edits.ts";
 export { LIST_COLUMNS, type ListPreview, type ListRow, type RefusedRow, readList } from "./list-preview.ts";

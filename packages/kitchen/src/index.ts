@@ -17,6 +17,7 @@ export {
   type Remedy,
   type RemedyId,
   remedies,
+  remedy,
 } from "./sizing.ts";
 export { type Situation, type TankTable, tankTable } from "./tank-table.ts";
 export { askedOf, LITRES_RELATIVE, litresByHour, type Use } from "./use.ts";

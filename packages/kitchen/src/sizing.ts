@@ -92,17 +92,20 @@ export interface Kitchen {
  * Range: a unit that fills and shuts off; what prevents it is named remedy by remedy.
  * Error: as `keepsUp`.
  */
-export function remedies(
+export const remedies = (kitchen: Kitchen, options: KeepsUpOptions = {}): readonly Remedy[] =>
+  REMEDY_IDS.flatMap((id) => remedy(id, kitchen, options) ?? []);
+
+/** One of them; undefined where it cannot be done to this unit. */
+export function remedy(
+  id: RemedyId,
   { unit, situation, uses }: Kitchen,
   options: KeepsUpOptions = {},
-): readonly Remedy[] {
-  return REMEDY_IDS.flatMap((id) => {
-    const then = changed(id, unit, situation);
-    if (!then) return [];
-    const answer = mapOutcome(tankTable(then, situation), (table) => keepsUp(table, uses, options));
-    const charge = then.storage === "vented" ? undefined : then.tanks[0]?.airChargeKPaGauge;
-    return [{ id, answer, ...(charge !== undefined && { chargeKPaGauge: charge }) }];
-  });
+): Remedy | undefined {
+  const then = changed(id, unit, situation);
+  if (!then) return undefined;
+  const answer = mapOutcome(tankTable(then, situation), (table) => keepsUp(table, uses, options));
+  const charge = then.storage === "vented" ? undefined : then.tanks[0]?.airChargeKPaGauge;
+  return { id, answer, ...(charge !== undefined && { chargeKPaGauge: charge }) };
 }
 
 /** The least work that makes a unit keep up; undefined where nothing tried does. */

@@ -12,8 +12,11 @@ export interface Use {
   readonly drawL?: number;
 }
 
-/** Standard uncertainty of litres a day: told from memory, or by a counter over a week or more. Common practice, no source. */
-export const LITRES_RELATIVE = { told: 0.2, counted: 0.07 } as const;
+/**
+ * Standard uncertainty of a busy day's litres: told from memory, or taken from a counter's mean, which counts the days
+ * off too. Common practice, no source.
+ */
+export const LITRES_RELATIVE = { told: 0.2, meanOfCounter: 0.3 } as const;
 
 /** A coffee machine's fill or an oven's burst of steam. Common practice, no source. */
 export const USUAL_DRAW_L = 3;

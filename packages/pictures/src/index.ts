@@ -1,5 +1,6 @@
 export { type BlendBarLimit, type BlendBarRequest, blendBar } from "./blend-bar.ts";
 export { COLOURS, type Colours, contrast, type Theme, waterColour } from "./colours.ts";
+export { type DayAtTankRequest, dayAtTank } from "./day-at-tank.ts";
 export { escapeText } from "./escape-text.ts";
 export { type FindingMarkRequest, findingMark } from "./finding-mark.ts";
 export { type LifeStripPoint, type LifeStripRequest, lifeStrip } from "./life-strip.ts";

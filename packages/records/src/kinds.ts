@@ -132,6 +132,10 @@ export interface Appliance {
   readonly copperOrBrass?: boolean;
   /** What its own counter counts, where it has one: hours of running, or litres. */
   readonly counter?: "h" | "L";
+  /** What it takes on a busy day, L, as the kitchen tells it, and between which times of the day ("06:30"). */
+  readonly litresPerDay?: number;
+  readonly usedFrom?: string;
+  readonly usedUntil?: string;
   /** An appliance type of the book, whose limits count for this one too. */
   readonly model?: string;
 }

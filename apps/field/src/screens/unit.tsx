@@ -1,6 +1,7 @@
 import { type UnitFile, unitFile, type VisitKind } from "@tapside/records";
 import { useMemo } from "react";
 import { useLocation } from "wouter";
+import { kitchenDayWords } from "../kitchen-day/words.ts";
 import { Band } from "../look/band.tsx";
 import { Heading } from "../look/heading.tsx";
 import { Screen } from "../look/screen.tsx";
@@ -58,6 +59,10 @@ export function UnitScreen({ id }: { id: string }) {
       </Band>
       <Band tint press={{ to: `/unit/${id}/try` }}>
         <span className="name">{tryWords.open}</span>
+      </Band>
+      <Band tint press={{ to: `/unit/${id}/kitchen-day` }}>
+        <span className="name">{kitchenDayWords.open}</span>
+        <p className="note">{kitchenDayWords.openHint}</p>
       </Band>
       {open ? null : (
         <Band tint press={{ to: `/unit/${id}/start` }}>

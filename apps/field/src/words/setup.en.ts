@@ -43,6 +43,9 @@ export const setupEn = {
     counter: "Its own counter counts",
     hours: "hours",
     litres: "litres",
+    litresPerDay: "Takes on a busy day",
+    usedFrom: "Used from",
+    usedUntil: "Used until",
     minimumPressure: "Minimum pressure on its label (may stay blank)",
   },
   model: {

@@ -42,6 +42,9 @@ export const setupEs: Packs["first"]["setup"] = {
     counter: "Su propio contador cuenta",
     hours: "horas",
     litres: "litros",
+    litresPerDay: "Toma en un día de mucho trabajo",
+    usedFrom: "Se usa desde",
+    usedUntil: "Se usa hasta",
     minimumPressure: "Presión mínima en su etiqueta (puede quedar en blanco)",
   },
   model: {

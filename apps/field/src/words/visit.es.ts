@@ -1,3 +1,4 @@
+import { kitchenDayEs } from "../kitchen-day/words.es.ts";
 import { tryEs } from "../try/words.es.ts";
 import { kindEs } from "../visit/kind-words.es.ts";
 import { procedureEs } from "../visit/procedure-words.es.ts";
@@ -9,4 +10,5 @@ export const visitPackEs: Packs["visit"] = {
   kinds: kindEs,
   procedures: procedureEs,
   tryOut: tryEs,
+  kitchenDay: kitchenDayEs,
 };

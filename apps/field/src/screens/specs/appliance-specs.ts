@@ -29,6 +29,16 @@ export const applianceSpecs = (models: readonly (readonly [string, string])[]): 
     : []),
   minimumPressure,
   {
+    kind: "number",
+    field: "litresPerDay",
+    label: words.appliance.litresPerDay,
+    baseUnit: "L",
+    units: ["L", "gal"],
+    range: [0.1, 5000],
+  },
+  { kind: "time", field: "usedFrom", label: words.appliance.usedFrom },
+  { kind: "time", field: "usedUntil", label: words.appliance.usedUntil },
+  {
     kind: "choice",
     field: "counter",
     label: words.appliance.counter,
