@@ -81,6 +81,9 @@ export function unitEdits(seed: string, unit: UnitTruth, place: number): readonl
       name,
       type,
       minimumPressureKPaGauge: Math.round(10 * converted(unit.minimumPsi, "psi", "kPa")) / 10,
+      litresPerDay: Math.round(unit.permeateLPerDay),
+      usedFrom: "06:30",
+      usedUntil: "14:30",
     }),
     ...(random.chance(0.75)
       ? [

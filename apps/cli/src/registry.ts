@@ -2,6 +2,7 @@ import type { CommandVerb, Example } from "./command-verb.ts";
 import { bookVerbs } from "./verbs/book.ts";
 import { convertVerb } from "./verbs/convert.ts";
 import { diagnoseVerb } from "./verbs/diagnose.ts";
+import { kitchenDayVerb } from "./verbs/kitchen-day.ts";
 import { procedureVerbs } from "./verbs/procedures.ts";
 import { rowCommand } from "./verbs/row-runner.ts";
 import type { RowVerb } from "./verbs/row-verb.ts";
@@ -23,6 +24,7 @@ const rowExamples: Readonly<Record<string, readonly Example[]>> = {
   "unit questions": [
     { args: ["unit", "questions", "reference/small-ro-unit/fillings.csv"], prints: "second_tank_L" },
   ],
+  "kitchen day": [{ args: ["kitchen", "day", "examples/larkmoor-kitchen-days.csv"], prints: "least_remedy" }],
   dose: [{ args: ["dose", "examples/larkmoor-doses.csv"], prints: "dose_mL" }],
   steam: [{ args: ["steam", "examples/larkmoor-kitchen.csv"], prints: "steam_kg_h" }],
   carbon: [{ args: ["carbon", "examples/larkmoor-kitchen.csv"], prints: "carbon_days" }],
@@ -55,6 +57,7 @@ export const VERBS: Readonly<Record<string, CommandVerb>> = Object.fromEntries([
   ...Object.entries(bookVerbs),
   ["diagnose", diagnoseVerb] as const,
   ...rowCommands(unitVerbs),
+  ...rowCommands({ "kitchen day": kitchenDayVerb }),
   ...rowCommands(procedureVerbs),
   ...rowCommands(waterVerbs),
   ["water analysis", waterAnalysisVerb] as const,

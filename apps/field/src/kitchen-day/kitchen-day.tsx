@@ -78,16 +78,16 @@ function Day({ file, told }: { file: UnitFile; told: KitchenOfUnit }) {
         </div>
         {now ? <RemedyBand remedy={now} least={least} /> : <p className="band">{words.working}</p>}
         {now?.answer.kind === "known" ? <Course kitchen={kitchen} day={now.answer.value} /> : null}
+        <Water temperatureC={temperatureC} onTurn={setTemperatureC} />
         {tried.length > 1 ? (
           <Band tint>
-            <strong>{words.whatHelps}</strong>
+            <strong>{least?.id === "asItIs" ? words.servesMore : words.whatHelps}</strong>
           </Band>
         ) : null}
         {tried.slice(1).map((one) => (
           <RemedyBand key={one.id} remedy={one} least={least} />
         ))}
       </div>
-      <Water temperatureC={temperatureC} onTurn={setTemperatureC} />
       <Appliances file={file} />
       <Band tint>
         <p className="note">{words.estimate}</p>

@@ -179,7 +179,7 @@ const FIELDS: Readonly<Record<string, string>> = {
   "part.ratedLitres": "the carbon's rated litres",
   "part.meterAtFitting": "the meter reading when the carbon was new",
   "bypass.until": "the day the permission ends",
-  "appliance.litresPerDay": "the litres an appliance takes on a busy day",
+  "appliance.litresPerDay": "what an appliance takes on a busy day",
   "appliance.hottestC": "the hottest water of the appliance",
   "appliance.steelGrade": "the steel grade of the appliance",
   "appliance.copperOrBrass": "the answer on copper or brass",

@@ -194,7 +194,7 @@ const FIELDS: Readonly<Record<string, string>> = {
   "part.ratedLitres": "los litros nominales del carbón",
   "part.meterAtFitting": "la lectura del medidor con el carbón nuevo",
   "bypass.until": "el día en que termina el permiso",
-  "appliance.litresPerDay": "los litros que un aparato toma en un día de mucho trabajo",
+  "appliance.litresPerDay": "lo que un aparato toma en un día de mucho trabajo",
   "appliance.hottestC": "el agua más caliente del aparato",
   "appliance.steelGrade": "el grado de acero del aparato",
   "appliance.copperOrBrass": "la respuesta sobre cobre o latón",
