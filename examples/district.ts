@@ -29,6 +29,8 @@ export interface DemoUnit {
     minimumPsi: number | null,
     limitPpm442: number | null,
   ];
+  /** Litres on a busy day, from, until. */
+  readonly busyDay?: readonly [litres: number, from: string, until: string];
   readonly plate: "small" | "middle" | "large";
   readonly altitudeM?: number;
   readonly tankL: number;
@@ -45,6 +47,7 @@ export const DISTRICT: readonly DemoUnit[] = [
     site: "Sallow Lane primary",
     ask: ["M. Teal", "kitchen lead"],
     appliance: ["Combi oven", "combiOven", 20, 100],
+    busyDay: [40, "06:30", "14:00"],
     plate: "large",
     tankL: 53,
     bypassFitted: true,

@@ -121,6 +121,11 @@ export function unitEdits(unit: DemoUnit, index: number): Edit[] {
       name: applianceName,
       type,
       ...MADE_OF[type],
+      ...(unit.busyDay && {
+        litresPerDay: unit.busyDay[0],
+        usedFrom: unit.busyDay[1],
+        usedUntil: unit.busyDay[2],
+      }),
       ...(minimumPsi !== null && { minimumPressureKPaGauge: converted(minimumPsi, "psi", "kPa") }),
     }),
     ...(limitPpm === null

@@ -42,6 +42,17 @@ describe("the demo book, offline", () => {
     expect(wider, "scrolls sideways").toBe(false);
     await shoot(phone, `expected-demo${suffix}`);
     await phone.tap(/^To the unit/);
+    await phone.tap(/^The kitchen's day/);
+    await phone.page.locator('article[data-remedy="elementAndTank"]').waitFor();
+    await phone.checkAccess("kitchen's day");
+    const served = await phone.page.locator('article[data-remedy="asItIs"]').innerHTML();
+    await phone.page.getByRole("button", { name: "Colder water" }).click();
+    await expect
+      .poll(() => phone.page.locator('article[data-remedy="asItIs"]').innerHTML(), { timeout: 30_000 })
+      .not.toBe(served);
+    expect(await phone.page.locator("main").textContent()).not.toMatch(/NaN|undefined|Infinity/);
+    await shoot(phone, `kitchen-day${suffix}`);
+    await phone.tap(/^Unit/);
     await phone.tap(/^Book/);
     await phone.tap(/^Demo book/);
     await phone.page.getByText("This book is empty").waitFor();

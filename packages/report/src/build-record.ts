@@ -33,6 +33,8 @@ export interface RecordRequest {
   readonly causes?: readonly SaidCause[];
   /** The feed beside other units on the same water, where there are any. */
   readonly neighbours?: AmongNeighbours | undefined;
+  /** Whether the unit keeps up with its kitchen, by `kitchenDay`. */
+  readonly kitchenDay?: readonly Block[];
   /** Settings the assessment was made with; frozen with it. */
   readonly settings?: Partial<Settings>;
 }
@@ -132,6 +134,7 @@ function standsOn(visit: KeptVisit, request: RecordRequest): Block[] {
     ...waterHere(assessment.water?.kind === "known" ? assessment.water.value : undefined, file, words),
     ...besideNeighbours(request),
     ...suitsAppliances(assessment, words),
+    ...(request.kitchenDay ?? []),
     ...waterHistoryFigure(file, visit, words, timeZone),
     ...howSure(file, visit, assessment, words, { timeZone, issuedAt }),
   ];

@@ -13,6 +13,8 @@ export interface KitchenPageRequest {
   /** ISO instant. */
   readonly issuedAt: string;
   readonly timeZone: string;
+  /** Whether the unit keeps up with its kitchen, by `kitchenDay`. */
+  readonly kitchenDay?: readonly Block[];
 }
 
 /** One page for the chef: what the water is, what it does to each appliance, what the kitchen looks after itself, what is due. */
@@ -23,6 +25,7 @@ export function buildKitchenPage(request: KitchenPageRequest): RecordContent {
   const blocks = [
     ...waterBlock(request, visit),
     ...file.appliances.map((appliance) => applianceBlock(appliance, !staysBypassed(visit), request)),
+    ...(request.kitchenDay ?? []),
     { kind: "list", title: kitchen.page.titles.checks, items: kitchen.page.checks } as const,
     dueBlock(request),
     ...openBlock(request),

@@ -2,6 +2,20 @@ import type { ApplianceType } from "@tapside/records";
 
 /** What the two pages for the people of the kitchen say: the card that hangs at the unit, and the page in plain words. */
 export interface KitchenWords {
+  /** Whether the unit keeps up with a busy day, and what would help. */
+  readonly day: {
+    readonly title: string;
+    asked(litres: string, u: string): string;
+    serves(low: string, high: string, celsius: string): string;
+    readonly verdicts: Readonly<Record<"keepsUp" | "tooCloseToSay" | "short", string>>;
+    enoughWith(remedy: string, low: string, high: string): string;
+    readonly nothingTried: string;
+    readonly remedies: Readonly<
+      Record<"asItIs" | "airCharge" | "secondTank" | "booster" | "twiceTheElement" | "elementAndTank", string>
+    >;
+    air(psi: string): string;
+    readonly estimate: string;
+  };
   readonly card: {
     readonly title: string;
     readonly titles: Readonly<Record<"unit" | "full" | "ring" | "never" | "leak", string>>;

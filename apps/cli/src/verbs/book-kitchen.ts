@@ -1,6 +1,7 @@
 import { freeze, type UnitFile } from "@tapside/records";
 import type { RecordContent } from "@tapside/report";
 import { buildKitchenCard } from "@tapside/report/kitchen-card";
+import { kitchenDay } from "@tapside/report/kitchen-day";
 import { buildKitchenPage } from "@tapside/report/kitchen-page";
 import { recordPdf } from "@tapside/report/pdf";
 import type { Messages } from "@tapside/words";
@@ -75,6 +76,10 @@ export const kitchenPageVerb = kitchenVerb(
   "one page for the chef as PDF: the water in plain words, what it does to each appliance, what the kitchen checks",
   ({ last, name: _, phone: __, ...asked }) =>
     last
-      ? buildKitchenPage({ ...asked, assessment: last.assessment })
+      ? buildKitchenPage({
+          ...asked,
+          assessment: last.assessment,
+          kitchenDay: kitchenDay(asked.file, last, asked),
+        })
       : bookWordsIn(asked.words.language).kitchenNoVisit,
 );

@@ -4,9 +4,11 @@ import { countsInBook, saidCauses } from "@tapside/diagnosis";
 import { freeze, inputsChangedSince, verifyRecord } from "@tapside/records";
 import { buildRecord, type RecordContent } from "@tapside/report";
 import { recordHtml } from "@tapside/report/html";
+import { kitchenDay } from "@tapside/report/kitchen-day";
 import { type PdfFonts, recordPdf } from "@tapside/report/pdf";
 import { sizesInLanguage } from "@tapside/words/causes";
 import { messagesIn } from "@tapside/words/every-language";
+import { kitchenInLanguage } from "@tapside/words/kitchen";
 import { type CliIo, type CommandVerb, complain } from "../command-verb.ts";
 import { openVisit } from "./book-file.ts";
 
@@ -77,6 +79,10 @@ async function recordOf(
       await saidCauses(found, countsInBook(found.book.causeCounts)),
       found.words.language,
     ),
+    kitchenDay: kitchenDay(found.file, found, {
+      words: found.words,
+      kitchen: kitchenInLanguage(found.words.language),
+    }),
     settings: found.settings,
   });
   return { content, mark: freeze(content).mark };

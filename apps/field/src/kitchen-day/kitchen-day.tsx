@@ -4,6 +4,7 @@ import { dayAtTank, findingMark } from "@tapside/pictures";
 import { converted, type Outcome, type Uncertain } from "@tapside/quantities";
 import { type UnitFile, unitFile } from "@tapside/records";
 import { inSign } from "@tapside/words";
+import { kitchenInLanguage } from "@tapside/words/kitchen";
 import { useMemo, useState } from "react";
 import { Band } from "../look/band.tsx";
 import { Picture } from "../look/picture.tsx";
@@ -30,6 +31,8 @@ export function KitchenDayScreen({ id }: { id: string }) {
   if (told.kind !== "known") return <Untold file={file} told={told} />;
   return <Day file={file} told={told.value} />;
 }
+
+const said = kitchenInLanguage(messages.language).day;
 
 const nameOf = (file: UnitFile) => [file.site.name, file.unit.name].filter(Boolean).join(", ");
 
@@ -69,7 +72,7 @@ function Day({ file, told }: { file: UnitFile; told: KitchenOfUnit }) {
       next={{ label: words.tryChange, to: `${unit}/try` }}
     >
       <p className="band">
-        <strong>{words.asks(...shown(askedOf(kitchen.uses)))}</strong>
+        <strong>{said.asked(...shown(askedOf(kitchen.uses)))}</strong>
       </p>
       <div aria-live="polite">
         <div className="limit-head" aria-hidden="true">
@@ -125,13 +128,13 @@ function RemedyBand({
     answer.kind === "known"
       ? ({ kind: "distance", d: distanceOf(answer.value) } as const)
       : ({ kind: "cannotTell" } as const);
-  const verdict = answer.kind === "known" ? words.verdicts[answer.value.verdict] : whyNot(answer);
-  const air = id !== "asItIs" && chargeKPaGauge !== undefined ? words.air(psi(chargeKPaGauge)) : "";
+  const verdict = answer.kind === "known" ? said.verdicts[answer.value.verdict] : whyNot(answer);
+  const air = id !== "asItIs" && chargeKPaGauge !== undefined ? said.air(psi(chargeKPaGauge)) : "";
   return (
     <article className="band finding" data-remedy={id} data-least={least?.id === id}>
       <Picture className="finding-mark" svg={findingMark({ ...mark, theme, heightPx: 99 })} />
       <h2>
-        <strong>{words.remedies[id]}</strong>, {verdict}
+        <strong>{said.remedies[id]}</strong>, {verdict}
       </h2>
       {answer.kind === "known" ? <Serves {...answer.value.serves} /> : null}
       {air ? <p className="note">{air}</p> : null}
@@ -155,7 +158,7 @@ function Course({ kitchen, day }: { kitchen: KitchenOfUnit; day: KeepsUp }) {
   const asked = litresByHour(kitchen.uses);
   const minimum = kitchen.situation.minimumKPaGauge;
   const days = Math.round(100 * day.daysShort);
-  const said = [
+  const lines = [
     days > 0 ? `${words.runsShort(String(days), litres(day.shortL.value))}.` : words.neverShort,
     words.lowest(clock(day.tightestHour), clock(day.tightestHour + 1)),
     words.drains(litres(day.drainLPerDay), litres(day.hoursRunning)),
@@ -168,7 +171,7 @@ function Course({ kitchen, day }: { kitchen: KitchenOfUnit; day: KeepsUp }) {
           usable: day.usableByHour,
           asked,
           tightestHour: day.tightestHour,
-          description: said.join(" "),
+          description: lines.join(" "),
           words: {
             usable: words.tankPanel(
               litres(Math.max(...day.usableByHour.map(({ high }) => high))),
@@ -178,7 +181,7 @@ function Course({ kitchen, day }: { kitchen: KitchenOfUnit; day: KeepsUp }) {
           },
         })}
       />
-      {said.map((line) => (
+      {lines.map((line) => (
         <p key={line}>{line}</p>
       ))}
     </Band>

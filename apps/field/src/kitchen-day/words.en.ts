@@ -1,5 +1,4 @@
 import type { LitresFrom } from "@tapside/book";
-import type { KeepsUp, RemedyId } from "@tapside/kitchen";
 
 /** What the page of a kitchen's day says. */
 export const kitchenDayEn = {
@@ -8,23 +7,10 @@ export const kitchenDayEn = {
   title: "The kitchen's day",
   unit: "Unit",
   tryChange: "Try a change",
-  verdicts: { keepsUp: "keeps up", tooCloseToSay: "too close to say", short: "runs short" } as Readonly<
-    Record<KeepsUp["verdict"], string>
-  >,
-  remedies: {
-    asItIs: "As it is",
-    airCharge: "Air charge set",
-    secondTank: "A second tank",
-    booster: "A booster",
-    twiceTheElement: "Twice the membrane",
-    elementAndTank: "Twice the membrane, second tank",
-  } as Readonly<Record<RemedyId, string>>,
-  air: (psi: string) => `air at ${psi} psi`,
   enough: "enough",
   short: "short",
   perDay: "L/day",
   serves: (litres: string) => `serves ${litres} L a day`,
-  asks: (litres: string, u: string) => `The kitchen asks ${litres} ± ${u} L on a busy day`,
   inWater: (celsius: string) => `in water of ${celsius} °C`,
   colder: "Colder water",
   warmer: "Warmer water",

@@ -66,10 +66,11 @@ export function KitchenScreen({ id, from }: KitchenScreenProps) {
 
 /** The words of the owner's language and the two pages are fetched when one is made. */
 async function contentOf(which: Which, live: LiveBook, file: UnitFile): Promise<RecordContent> {
-  const [{ messagesIn }, { kitchenInLanguage }, { buildKitchenCard }, { buildKitchenPage }] =
+  const [{ messagesIn }, { kitchenInLanguage }, { kitchenDay }, { buildKitchenCard }, { buildKitchenPage }] =
     await Promise.all([
       import("@tapside/words/every-language"),
       import("@tapside/words/kitchen"),
+      import("@tapside/report/kitchen-day"),
       import("@tapside/report/kitchen-card"),
       import("@tapside/report/kitchen-page"),
     ]);
@@ -85,7 +86,12 @@ async function contentOf(which: Which, live: LiveBook, file: UnitFile): Promise<
   };
   const assessment = visit && assess(file, visit.id, context);
   if (which === "page" && visit && assessment)
-    return buildKitchenPage({ ...shared, visitId: visit.id, assessment });
+    return buildKitchenPage({
+      ...shared,
+      visitId: visit.id,
+      assessment,
+      kitchenDay: kitchenDay(file, context, shared),
+    });
   const { technician = "", phone = "" } = context.settings;
   return buildKitchenCard({ ...shared, assessment, name: technician, phone });
 }

@@ -23,12 +23,16 @@ export async function issueRecord(open: OpenVisit): Promise<Issued> {
   const { countsInBook, saidCauses } = await import("@tapside/diagnosis");
   const { messagesIn } = await import("@tapside/words/every-language");
   const { sizesInLanguage } = await import("@tapside/words/causes");
+  const { kitchenInLanguage } = await import("@tapside/words/kitchen");
+  const { kitchenDay } = await import("@tapside/report/kitchen-day");
+  const words = messagesIn(file.site.language);
   const content = buildRecord({
     file,
     neighbours: neighboursOfVisit(book, file, visit.id),
     visitId: visit.id,
     assessment: assess(file, visit.id, context),
-    words: messagesIn(file.site.language),
+    words,
+    kitchenDay: kitchenDay(file, context, { words, kitchen: kitchenInLanguage(file.site.language) }),
     issuedAt,
     timeZone: context.timeZone,
     settings: context.settings,

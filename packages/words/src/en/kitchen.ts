@@ -1,6 +1,24 @@
 import type { KitchenWords } from "../kitchen-words.ts";
 
 export const kitchenEn: KitchenWords = {
+  day: {
+    title: "The kitchen's busy day",
+    asked: (litres, u) => `The kitchen asks ${litres} ± ${u} L on a busy day.`,
+    serves: (low, high, celsius) => `The unit serves ${low} to ${high} L in water of ${celsius} °C`,
+    verdicts: { keepsUp: "keeps up", tooCloseToSay: "too close to say", short: "runs short" },
+    enoughWith: (remedy, low, high) => `Enough with: ${remedy}, ${low} to ${high} L.`,
+    nothingTried: "Neither a second tank, a booster nor twice the membrane is surely enough.",
+    remedies: {
+      asItIs: "As it is",
+      airCharge: "Air charge set",
+      secondTank: "A second tank",
+      booster: "A booster",
+      twiceTheElement: "Twice the membrane",
+      elementAndTank: "Twice the membrane, second tank",
+    },
+    air: (psi) => `air at ${psi} psi`,
+    estimate: "Estimated from the litres told and the unit as last read; no promise.",
+  },
   card: {
     title: "Water unit: card for the kitchen",
     titles: {

@@ -4,6 +4,25 @@ const STEAM =
   "El vapor deja atrás todo lo disuelto: la dureza se pega como sarro blanco y el cloruro pica el acero.";
 
 export const kitchenEs: KitchenWords = {
+  day: {
+    title: "Un día de mucho trabajo en la cocina",
+    asked: (litres, u) => `La cocina pide ${litres} ± ${u} L en un día de mucho trabajo.`,
+    serves: (low, high, celsius) => `El equipo da de ${low} a ${high} L con agua a ${celsius} °C`,
+    verdicts: { keepsUp: "alcanza", tooCloseToSay: "muy justo para decirlo", short: "no alcanza" },
+    enoughWith: (remedy, low, high) => `Alcanza con: ${remedy}, de ${low} a ${high} L.`,
+    nothingTried:
+      "Ni un segundo tanque, ni una bomba elevadora, ni el doble de membrana alcanzan con certeza.",
+    remedies: {
+      asItIs: "Como está",
+      airCharge: "Carga de aire ajustada",
+      secondTank: "Un segundo tanque",
+      booster: "Una bomba elevadora",
+      twiceTheElement: "El doble de membrana",
+      elementAndTank: "El doble de membrana, segundo tanque",
+    },
+    air: (psi) => `aire a ${psi} psi`,
+    estimate: "Estimado con los litros dichos y el equipo como se leyó la última vez; no es una promesa.",
+  },
   card: {
     title: "Equipo de agua: tarjeta para la cocina",
     titles: {
