@@ -7,7 +7,7 @@ export const kitchenDayEs: Packs["visit"]["kitchenDay"] = {
   unit: "Equipo",
   tryChange: "Probar un cambio",
   enough: "alcanza",
-  short: "no alcanza",
+  short: "falta",
   perDay: "L/día",
   serves: (litres) => `da ${litres} L al día`,
   inWater: (celsius) => `con agua a ${celsius} °C`,
