@@ -19,7 +19,16 @@ module.exports = {
     standsOn("words", ["quantities", "records", "assessment", "diagnosis"]),
     standsOn("procedures", ["quantities", "water", "records"]),
     standsOn("book", ["quantities", "records", "assessment", "kitchen"]),
-    standsOn("report", ["quantities", "records", "assessment", "pictures", "words", "book", "procedures", "kitchen"]),
+    standsOn("report", [
+      "quantities",
+      "records",
+      "assessment",
+      "pictures",
+      "words",
+      "book",
+      "procedures",
+      "kitchen",
+    ]),
     {
       name: "packages-are-platform-free",
       severity: "error",
