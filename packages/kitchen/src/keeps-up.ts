@@ -62,10 +62,14 @@ export function keepsUp(
   const asked = askedOf(uses);
   if (!(asked.value > 0)) return refused("no-use");
   const drawn = drawnDays(uses, days + 1, seed);
-  const servesAt = (strength: number) => asked.value * mostTimes(table, drawn, strength);
   const spread = Math.exp(Z90 * madeRelative);
-  const [low, high] = [servesAt(1 / spread), servesAt(spread)];
-  const serves = { low, value: Math.sqrt(low * high), high };
+  const weak = mostTimes(table, drawn, 1 / spread, 1);
+  const strong = mostTimes(table, drawn, spread, weak);
+  const serves = {
+    low: asked.value * weak,
+    value: asked.value * Math.sqrt(weak * strong),
+    high: asked.value * strong,
+  };
   const lived = [...daysOf(table, drawn)];
   return known({ serves, asked, verdict: verdictOf(serves, asked), ...summary(lived) });
 }
@@ -96,15 +100,30 @@ function runsShort(days: Iterable<DayAtTank>, count: number): boolean {
   return false;
 }
 
+/** Beyond this many times the litres told, or this small a part, no answer is looked for. */
 const WIDEST = 30;
 
-/** How many times the litres told can be served. */
-function mostTimes(table: TankTable, drawn: readonly Float64Array[], strength: number): number {
-  let [low, high] = [1 / WIDEST, WIDEST];
+/** How many times the litres told can be served: from a guess in growing steps until it is enclosed, then halving. */
+function mostTimes(
+  table: TankTable,
+  drawn: readonly Float64Array[],
+  strength: number,
+  guess: number,
+): number {
+  const enough = (times: number) => !runsShort(daysOf(table, drawn, { times, strength }), drawn.length - 1);
+  const up = enough(guess);
+  let [low, high] = [guess, guess];
+  for (let step = 1.15; low > 1 / WIDEST && high < WIDEST; step *= step) {
+    if (up) high *= step;
+    else low /= step;
+    if (enough(up ? high : low) !== up) break;
+    if (up) low = high;
+    else high = low;
+  }
   while (high / low > 1.01) {
     const middle = Math.sqrt(low * high);
-    if (runsShort(daysOf(table, drawn, { times: middle, strength }), drawn.length - 1)) high = middle;
-    else low = middle;
+    if (enough(middle)) low = middle;
+    else high = middle;
   }
   return low;
 }

@@ -68,8 +68,8 @@ describe("what is served", () => {
     expect(answerOf(litres).verdict).toBe(verdict);
   });
   it("near its limit it is too close to say, and a better known use says", () => {
-    const litres = answerOf(50).serves.value / 1.3;
-    expect(answerOf(litres, { u: 0.3 }).verdict).toBe("tooCloseToSay");
+    const litres = answerOf(50).serves.value / 1.5;
+    expect(answerOf(litres, { u: 0.4 }).verdict).toBe("tooCloseToSay");
     expect(answerOf(litres, { u: 0.01 }).verdict).toBe("keepsUp");
   });
 });
