@@ -10,7 +10,7 @@ import {
   unitFile,
 } from "@tapside/records";
 import { inSign } from "@tapside/words";
-import { useMemo, useState } from "react";
+import { memo, useEffect, useMemo, useState } from "react";
 import { Link } from "wouter";
 import { type Press, Screen } from "../look/screen.tsx";
 import { Gone } from "../screens/gone.tsx";
@@ -32,8 +32,8 @@ import { VisitTicks } from "./visit-ticks.tsx";
 import { WaterBeside } from "./water-beside.tsx";
 import { visitWords as words } from "./words.ts";
 
-/** While the two numbers are typed. */
-const NOTHING_YET: Assessment["expected"] = { kind: "missing", missing: [] };
+/** A pause in typing of this long is used to have the answer ready before it is asked for. */
+const PAUSE_MS = 250;
 
 type TwoNumbers = "beforeFilterPressure" | "feedTemperature";
 const TWO: readonly TwoNumbers[] = ["beforeFilterPressure", "feedTemperature"];
@@ -92,12 +92,14 @@ export function ExpectedOfUnit({ id }: { id: string }) {
     [book],
   );
   const visit = useMemo(() => imagined(id, raws, units), [id, raws, units]);
-  // Nothing is worked out before it is asked for: the keys answer at once.
-  const expected = useMemo(() => {
-    if (!file || typing) return NOTHING_YET;
-    return expectedToday({ ...file, visits: [...file.visits, visit] }, visit, contextNow(book));
-  }, [file, visit, book, typing]);
-  if (!file) return <Gone />;
+  // Worked out in a pause or when asked for, never between two keys: the keys answer at once.
+  const ahead = useAfterPause(visit);
+  const asked = typing ? ahead : visit;
+  const expected = useMemo(
+    () => file && expectedToday({ ...file, visits: [...file.visits, asked] }, asked, contextNow(book)),
+    [file, asked, book],
+  );
+  if (!file || !expected) return <Gone />;
   const sign = decimalSignOf(book.settings.get("settings"));
   const onKey = (key: Key) => {
     if (!typing) return;
@@ -113,7 +115,7 @@ export function ExpectedOfUnit({ id }: { id: string }) {
   return (
     <div className={typing ? "entry-screen typing" : undefined}>
       <Screen title={words.expectedTitle} back={backToUnit} next={next}>
-        <Answers file={file} visit={visit} expected={expected} only={typing ? [] : PORTS}>
+        <Answers file={file} visit={asked} expected={expected} typing={typing !== undefined}>
           {TWO.map((slot) => (
             <button
               type="button"
@@ -135,6 +137,16 @@ export function ExpectedOfUnit({ id }: { id: string }) {
       </Screen>
     </div>
   );
+}
+
+/** The newest value that has stood for a pause. */
+function useAfterPause<T>(value: T): T {
+  const [settled, setSettled] = useState(value);
+  useEffect(() => {
+    const timer = setTimeout(() => setSettled(value), PAUSE_MS);
+    return () => clearTimeout(timer);
+  }, [value]);
+  return settled;
 }
 
 /** A visit nobody made: the two numbers as if they had just been read. */
@@ -188,34 +200,43 @@ interface AnswersProps {
   readonly file: UnitFile;
   readonly visit: KeptVisit;
   readonly expected: Assessment["expected"];
-  readonly only?: readonly ExpectedId[];
+  /** The two numbers are still being typed: the answers wait, out of sight. */
+  readonly typing?: boolean;
   readonly children: React.ReactNode;
 }
 
 /** The two numbers on top, hollow beneath them what every port should read. */
-function Answers({ file, visit, expected, only = PORTS, children }: AnswersProps) {
-  const absent = new Set(absentPorts(file.unit));
+function Answers({ file, visit, expected, typing = false, children }: AnswersProps) {
   return (
     <>
       <div className="along-water">
-        <WaterBeside file={file} visit={visit} expected={expected} />
+        {/* Other bands are other places: measured anew when the answers come into sight. */}
+        <WaterBeside key={String(typing)} file={file} visit={visit} expected={expected} />
         <div className="band water heavy two" data-part="tap" data-mark="read">
           {children}
         </div>
-        {only.map((id) => (
-          <PortBand
-            key={id}
-            id={id}
-            expected={expected.kind === "known" ? expected.value[id] : undefined}
-            absent={absent.has(SLOTS[id].port)}
-            whyNot={whyNot(id, file, expected)}
-          />
-        ))}
+        <div hidden={typing}>
+          <Ports file={file} expected={expected} />
+        </div>
       </div>
-      {only.length > 0 && expected.kind === "known" ? <p className="band tint">{words.soundUnit}</p> : null}
+      {!typing && expected.kind === "known" ? <p className="band tint">{words.soundUnit}</p> : null}
     </>
   );
 }
+
+/** Every port, drawn anew only for another answer. */
+const Ports = memo(({ file, expected }: Pick<AnswersProps, "file" | "expected">) => {
+  const absent = new Set(absentPorts(file.unit));
+  return PORTS.map((id) => (
+    <PortBand
+      key={id}
+      id={id}
+      expected={expected.kind === "known" ? expected.value[id] : undefined}
+      absent={absent.has(SLOTS[id].port)}
+      whyNot={whyNot(id, file, expected)}
+    />
+  ));
+});
 
 function whyNot(id: ExpectedId, file: UnitFile, expected: Assessment["expected"]): string {
   if (expected.kind === "missing") return messages.missing(expected);

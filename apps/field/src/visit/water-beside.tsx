@@ -1,7 +1,7 @@
 import type { Assessment } from "@tapside/assessment";
 import { type BandPart, lineOfWater, type WaterBand } from "@tapside/pictures";
 import type { KeptVisit, UnitFile } from "@tapside/records";
-import { useCallback, useLayoutEffect, useRef, useState } from "react";
+import { memo, useCallback, useLayoutEffect, useRef, useState } from "react";
 import { Picture } from "../look/picture.tsx";
 import { useTheme } from "../look/use-theme.ts";
 
@@ -12,14 +12,13 @@ interface WaterBesideProps {
 }
 
 /** Measures the bands that name a part and draws today's water through them, as it is expected to flow. */
-export function WaterBeside({ file, visit, expected }: WaterBesideProps) {
+export const WaterBeside = memo(({ file, visit, expected }: WaterBesideProps) => {
   const theme = useTheme();
   const ref = useRef<HTMLDivElement>(null);
   const [bands, setBands] = useState<readonly WaterBand[]>([]);
   const measure = useCallback(() => {
-    const now = [...(ref.current?.parentElement?.querySelectorAll<HTMLElement>(".band.water") ?? [])].map(
-      bandOf,
-    );
+    const bands = ref.current?.parentElement?.querySelectorAll<HTMLElement>(".band.water") ?? [];
+    const now = [...bands].map(bandOf).filter(({ height }) => height > 0);
     setBands((was) => (JSON.stringify(was) === JSON.stringify(now) ? was : now));
   }, []);
   // Bands come and go with every drawing of the screen; their sizes change with fonts and the turning of the phone.
@@ -49,7 +48,7 @@ export function WaterBeside({ file, visit, expected }: WaterBesideProps) {
       {bands.length > 0 ? <Picture svg={svg} /> : null}
     </div>
   );
-}
+});
 
 function bandOf(band: HTMLElement): WaterBand {
   const part = band.dataset.part ?? "plain";
