@@ -1,4 +1,4 @@
-import { type Assessment, type ExpectedId, expectedToday } from "@tapside/assessment";
+import { type Assessment, boosterOf, type ExpectedId, expectedToday } from "@tapside/assessment";
 import {
   absentPorts,
   type KeptVisit,
@@ -233,6 +233,7 @@ const Ports = memo(({ file, expected }: Pick<AnswersProps, "file" | "expected">)
       id={id}
       expected={expected.kind === "known" ? expected.value[id] : undefined}
       absent={absent.has(SLOTS[id].port)}
+      boosted={boosterOf(file.unit) !== undefined}
       whyNot={whyNot(id, file, expected)}
     />
   ));

@@ -78,6 +78,7 @@ export const visitEn = {
   blended: "a remineraliser or blend valve adds what it is set to",
   tankCannotFill: "the tank cannot fill at this pressure",
   cupIn: (cup: string, low: number, high: number) => `${cup} in ${low.toFixed(0)}–${high.toFixed(0)} s`,
+  beforeBooster: "before the booster",
   scale: (scale: string) => `scale ${scale}`,
   pointsHint: "closed, refused by name, or kept with its reason",
   noPoints: "Nothing is open.",

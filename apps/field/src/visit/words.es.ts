@@ -76,6 +76,7 @@ export const visitEs: Packs["visit"]["visit"] = {
   blended: "un remineralizador o una válvula de mezcla agrega lo que tenga ajustado",
   tankCannotFill: "el tanque no puede llenarse a esta presión",
   cupIn: (cup, low, high) => `${cup} en ${low.toFixed(0)}–${high.toFixed(0)} s`,
+  beforeBooster: "antes de la bomba",
   scale: (scale) => `escala ${scale}`,
   pointsHint: "cerrado, rechazado con nombre, o mantenido con su motivo",
   noPoints: "Nada está pendiente.",

@@ -87,9 +87,9 @@ export const setupEn = {
     twoElements: "Has two elements (nameplate: of one)",
     twoTanks: "Has two tanks of this volume",
     ventedTank: "Tank without air pressure, with its own pump",
-    boosterRise: "Booster after the filters: pressure it adds at no flow",
+    boosterRise: "Booster pump after the filters: pressure it adds at no flow (blank: none)",
     boosterOpenFlow: "Booster: flow at which it adds nothing",
-    boosterOffBelow: "Booster: its switch is off below feed pressure",
+    boosterOffBelow: "Booster: stays off below a feed pressure of",
     portsAbsent: "Not there on this unit (never asked again)",
     ports: {
       beforeFilter: "Gauge before the filters",

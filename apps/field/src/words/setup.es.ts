@@ -86,9 +86,9 @@ export const setupEs: Packs["first"]["setup"] = {
     twoElements: "Tiene dos elementos (placa: de uno)",
     twoTanks: "Tiene dos tanques de este volumen",
     ventedTank: "Tanque sin presión de aire, con su propia bomba",
-    boosterRise: "Bomba elevadora tras los filtros: presión que agrega sin caudal",
+    boosterRise: "Bomba elevadora tras los filtros: presión que agrega sin caudal (en blanco: no hay)",
     boosterOpenFlow: "Bomba elevadora: caudal con el que ya no agrega presión",
-    boosterOffBelow: "Bomba elevadora: su interruptor la apaga por debajo de la presión de entrada",
+    boosterOffBelow: "Bomba elevadora: queda apagada por debajo de una presión de entrada de",
     portsAbsent: "No existe en este equipo (no se pregunta más)",
     ports: {
       beforeFilter: "Manómetro antes de los filtros",
