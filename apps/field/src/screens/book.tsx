@@ -44,11 +44,7 @@ export function BookScreen({ onDemo, isDemo }: BookScreenProps) {
       title={weekdayOf(new Date())}
       aside={words.units(lines.length)}
       back={{ label: words.more, to: "/more" }}
-      middle={
-        empty
-          ? { label: words.addSite, onPress: addSite, picture: <Plus /> }
-          : { label: officeWords.scan, to: "/scan" }
-      }
+      {...(empty ? {} : { middle: { label: officeWords.scan, to: "/scan" } })}
       next={
         first
           ? { label: first.title, hint: sayLineBesideDay(first.facts), to: `/unit/${first.id}` }
@@ -61,9 +57,6 @@ export function BookScreen({ onDemo, isDemo }: BookScreenProps) {
         <>
           <Band>
             <p>{words.empty}</p>
-          </Band>
-          <Band press={{ onPress: addSite }}>
-            <span className="name">{words.addSite}</span>
           </Band>
           <Band press={{ to: "/list" }}>
             <span className="name">{officeWords.listIn}</span>
@@ -164,9 +157,3 @@ function Lots({ query }: { query: string }) {
 
 const siteOf = (book: ReturnType<typeof useBook>["snapshot"]["book"], unit: string) =>
   book.site.get(book.point.get(book.unit.get(unit)?.point ?? "")?.site ?? "")?.name;
-
-const Plus = () => (
-  <svg viewBox="0 0 54 40" fill="none" stroke="currentColor" strokeWidth="7" aria-hidden="true">
-    <path d="M27 4V36M9 20H45" />
-  </svg>
-);

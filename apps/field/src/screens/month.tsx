@@ -46,8 +46,10 @@ export function MonthScreen({ month, chain }: MonthScreenProps) {
   return (
     <Screen
       title={monthName(month)}
-      subtitle={chain ?? officeWords.allChains}
-      aside={summary ? officeWords.monthOf(summary.visits.length, summary.sites) : officeWords.counting}
+      subtitle={[
+        chain ?? officeWords.allChains,
+        summary ? officeWords.monthOf(summary.visits.length, summary.sites) : officeWords.counting,
+      ].join(" · ")}
       back={{ label: words.back, to: chain ? `/chain/${encodeURIComponent(chain)}` : "/more" }}
       next={
         summary

@@ -5,7 +5,7 @@ export const bookEs: Packs["first"]["book"] = {
   opening: "Abriendo el libro …",
   app: "Tapside",
   thumb: "Pulgar",
-  demoBook: "Libro de demostración.",
+  demoBook: "Demostración.",
   backToOwn: "Volver al suyo",
   empty:
     "Este libro está vacío. Funciona sin señal; lo que escriba queda en este teléfono hasta que lo exporte.",

@@ -1,5 +1,6 @@
 import { OFFICE_DEFAULTS } from "@tapside/assessment";
 import { converted } from "@tapside/quantities";
+import { defaultTemperatureForm } from "@tapside/reverse-osmosis";
 import type { FieldSpec } from "../../look/form.tsx";
 import { signOfPhone } from "../../words/decimal-sign.ts";
 import { languageChosen } from "../../words/language-chosen.ts";
@@ -39,6 +40,7 @@ export const ruleSpecs: readonly FieldSpec[] = [
     field: "temperatureForm",
     label: words.temperatureForm,
     choices: choicesOf(temperatureForms),
+    otherwise: temperatureForms[defaultTemperatureForm],
   },
   {
     kind: "number",
