@@ -35,10 +35,26 @@ it("leaves out the blank cells that a spreadsheet pads lines with", () => {
   });
 });
 
+it.each([";", "\t"])(
+  "takes %j between cells, with comma decimals, as spreadsheets elsewhere write them",
+  (sign) => {
+    const text = ["T_C;pH;;", "15,5;7,2;;", '"16;0";;'].join("\n").replace(/(?<!6);/g, sign);
+    expect(readTable(text)).toMatchObject({
+      value: {
+        columns: ["T_C", "pH"],
+        rows: [
+          { T_C: "15,5", pH: "7,2" },
+          { T_C: "16;0", pH: "" },
+        ],
+      },
+    });
+  },
+);
+
 it.each([
   ["", "empty-table"],
   ["a,a\n1,2\n", "column-twice"],
-  ["a;b\n1,2;3\n", "not-commas"],
+  ["a;b\n1;2;3\n", "row-too-long"],
   ['a,b\n"1,2\n', "unclosed-quote"],
   ["a,b\n1,2,3\n", "row-too-long"],
   ["\n , \n", "empty-table"],

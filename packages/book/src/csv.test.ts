@@ -59,7 +59,8 @@ describe("tables as offices send them", () => {
     expect(readCsv("a\tb\n1\t2")[1]?.cells).toEqual(["1", "2"]);
   });
   it("counts lines as an editor does, over cells that hold line ends", () => {
-    expect(readCsv('a,b\n"x\ny",2\n3,4').map((line) => line.line)).toEqual([1, 2, 4]);
+    for (const end of ["\n", "\r\n", "\r"])
+      expect(readCsv(["a,b", '"x', 'y",2', "3,4"].join(end)).map((line) => line.line)).toEqual([1, 2, 4]);
   });
   it("says where a quote is never closed, and does not hang", () => {
     expect(readCsv('a,b\n1,"2\n3,4\n').at(-1)).toMatchObject({ line: 2, unclosed: true });

@@ -1,3 +1,5 @@
+const LINE_END = /\r\n?|\n/g;
+
 /** One line of a table with the number of the line it begins on. */
 export interface CsvLine {
   readonly line: number;
@@ -20,14 +22,14 @@ export function readCsv(text: string): readonly CsvLine[] {
     const read = readLine(body, at, separator);
     if (read.cells.some((cell) => cell.trim() !== ""))
       lines.push({ line: number, cells: read.cells, unclosed: read.unclosed });
-    number += body.slice(at, read.next).split("\n").length - 1;
+    number += body.slice(at, read.next).match(LINE_END)?.length ?? 0;
     at = read.next;
   }
   return lines;
 }
 
 function separatorOf(text: string): string {
-  const head = text.split(/\r?\n/, 1)[0] ?? "";
+  const head = text.split(LINE_END, 1)[0] ?? "";
   const count = (sign: string) => head.split(sign).length;
   return [",", ";", "\t"].reduce((best, sign) => (count(sign) > count(best) ? sign : best));
 }

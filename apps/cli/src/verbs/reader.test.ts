@@ -20,6 +20,7 @@ describe("one cell", () => {
     [optional("x"), "12 mg", "not-a-number"],
     [optional("x"), "NaN", "not-a-number"],
     [number("x"), "Infinity", "not-a-number"],
+    [number("x"), "0x10", "not-a-number"],
     [positive("x"), "0", "not-positive"],
     [notNegative("x"), "-0.1", "below-zero"],
     [count("x"), "1.5", "not-a-count"],

@@ -21,9 +21,11 @@ export interface Reader<T> {
 /** A cell without the spaces around it; blank when the table has no such column. */
 export const textIn = (row: Row, column: string): string => (row[column] ?? "").trim();
 
+const AS_PROGRAMS_WRITE = /^[-+.\d]+(e[-+]?\d+)?$/i;
+
 /** As a program writes it (1e-5), else as the field does (7,5). */
 function numberOf(column: string, text: string): Outcome<number> {
-  const written = Number(text);
+  const written = AS_PROGRAMS_WRITE.test(text) ? Number(text) : Number.NaN;
   if (Number.isFinite(written)) return known(written);
   const typed = parseReading(text);
   return typed.kind === "known" ? known(typed.value.value) : refused("not-a-number", { name: column, text });

@@ -24,6 +24,9 @@ function kitchensOf(rows: readonly Row[]): readonly Kitchen[] {
 
 const isWater = (column: string) => column === "T_C" || /^(feed|perm)_/.test(column);
 
+const sameFigure = (a: string, b: string) =>
+  a.trim() === b.trim() || Number(a.replace(",", ".")) === Number(b.replace(",", "."));
+
 /** The water of a site as its rows give it together; a blank cell repeats what another row says. */
 function waterOf({ site, rows }: Kitchen): Outcome<Row> {
   const water: Record<string, string> = {};
@@ -31,7 +34,7 @@ function waterOf({ site, rows }: Kitchen): Outcome<Row> {
     for (const [column, text] of Object.entries(row)) {
       if (!isWater(column) || text.trim() === "") continue;
       const before = water[column];
-      if (before !== undefined && Number(before) !== Number(text))
+      if (before !== undefined && !sameFigure(before, text))
         return refused("site-has-two-waters", { site, column });
       water[column] = text;
     }

@@ -93,7 +93,6 @@ export const refusalTexts: Readonly<Record<string, Said>> = {
   "no-reference-salt": "The reference shows no salt to compare with.",
   "not-computable": "These readings give no sensible figure.",
   "filling-time-out-of-range": "No element of this unit could fill the tank in that time.",
-  "recovery-out-of-range": "Recovery must lie between 0 and 100 %.",
   "no-such-restrictor": "No restrictor gives this recovery here.",
   "feed-already-scales": ({ mineral }) =>
     `The feed lays down ${mineral ?? "scale"} by itself: no recovery is free of scale.`,

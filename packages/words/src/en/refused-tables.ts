@@ -3,7 +3,6 @@ import type { Said } from "./said.ts";
 /** Why a table typed or read from a file cannot be taken. */
 export const refusedTables: Readonly<Record<string, Said>> = {
   "empty-table": "The table is empty: a line of column names and a line a case are needed.",
-  "not-commas": "The values are not parted by commas: save the table as CSV with commas and decimal points.",
   "column-twice": ({ column }) => `The column ${column} stands there twice: leave one.`,
   "unclosed-quote": ({ row }) => `A quotation mark in line ${row} is opened and never closed.`,
   "word-unknown": ({ name, text, words }) => `${name}: "${text}" is none of: ${words}.`,

@@ -93,7 +93,6 @@ export const refusalTexts: Readonly<Record<string, Said>> = {
   "no-reference-salt": "La referencia no muestra sal con qué comparar.",
   "not-computable": "Estas lecturas no dan una cifra razonable.",
   "filling-time-out-of-range": "Ningún elemento de este equipo podría llenar el tanque en ese tiempo.",
-  "recovery-out-of-range": "La recuperación debe estar entre 0 y 100 %.",
   "no-such-restrictor": "Ningún restrictor da aquí esta recuperación.",
   "feed-already-scales": ({ mineral }) =>
     `La entrada ya deposita ${mineral ?? "sarro"} por sí sola: ninguna recuperación queda libre de sarro.`,

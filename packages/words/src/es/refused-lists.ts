@@ -6,8 +6,6 @@ export const refusedLists: Readonly<Record<string, Said>> = {
   "not-a-count": ({ name, value }) => `${name}: ${value} no es un número entero desde 0.`,
   "below-zero": ({ name, value }) => `${name} no puede ser menor que cero: ${value}.`,
   "empty-table": "La tabla está vacía: hace falta una línea de nombres de columna y una línea por caso.",
-  "not-commas":
-    "Los valores no están separados por comas: guarde la tabla como CSV con comas y punto decimal.",
   "column-twice": ({ column }) => `La columna ${column} aparece dos veces: deje una.`,
   "unclosed-quote": ({ row }) => `Unas comillas de la línea ${row} se abren y nunca se cierran.`,
   "list-empty": "El archivo no tiene línea de encabezado con los nombres de las columnas.",
