@@ -39,4 +39,10 @@ describe("analysis quality", () => {
     const outcome = analysisQuality({ ...O06, ions: { ...O06.ions, Ca: 103.43 * 2.497 } });
     expect(outcome.kind === "known" && outcome.value.suspicions).toContain("calcium-given-as-CaCO3");
   });
+  /** 100.09 mg of CaCO3 hold 40.08 mg of calcium and stand for 24.312 mg of magnesium. */
+  it("suspects both ions of hardness given as CaCO3", () => {
+    const asCaCO3 = { Ca: (O06.ions.Ca * 100.09) / 40.08, Mg: (O06.ions.Mg * 100.09) / 24.312 };
+    const outcome = analysisQuality({ ...O06, ions: { ...O06.ions, ...asCaCO3 } });
+    expect(outcome.kind === "known" && outcome.value.suspicions[0]).toBe("hardness-ions-given-as-CaCO3");
+  });
 });

@@ -7,6 +7,7 @@ import { speciate } from "./speciate.ts";
 export type UnitSuspicion =
   | "calcium-given-as-CaCO3"
   | "magnesium-given-as-CaCO3"
+  | "hardness-ions-given-as-CaCO3"
   | "hardness-ions-in-grains-per-gallon"
   | "alkalinity-given-as-bicarbonate"
   | "alkalinity-in-grains-per-gallon"
@@ -36,6 +37,9 @@ export function chargeImbalancePercent(analysis: WaterAnalysis): number {
 }
 
 const GRAIN = 17.118;
+/** mg of the ion in one mg as CaCO3. */
+const CA_IN_CACO3 = MOLAR_MASS.Ca / 100.09;
+const MG_IN_CACO3 = MOLAR_MASS.Mg / 100.09;
 
 function scaled(
   analysis: WaterAnalysis,
@@ -51,9 +55,13 @@ function scaled(
 }
 
 const SLIPS: readonly (readonly [UnitSuspicion, (a: WaterAnalysis) => WaterAnalysis])[] = [
-  ["calcium-given-as-CaCO3", (a) => scaled(a, { Ca: 40.08 / 100.09 })],
-  ["magnesium-given-as-CaCO3", (a) => scaled(a, { Mg: 24.312 / 100.09 })],
-  ["hardness-ions-in-grains-per-gallon", (a) => scaled(a, { Ca: GRAIN * 0.4004, Mg: GRAIN * 0.2429 })],
+  ["calcium-given-as-CaCO3", (a) => scaled(a, { Ca: CA_IN_CACO3 })],
+  ["magnesium-given-as-CaCO3", (a) => scaled(a, { Mg: MG_IN_CACO3 })],
+  ["hardness-ions-given-as-CaCO3", (a) => scaled(a, { Ca: CA_IN_CACO3, Mg: MG_IN_CACO3 })],
+  [
+    "hardness-ions-in-grains-per-gallon",
+    (a) => scaled(a, { Ca: GRAIN * CA_IN_CACO3, Mg: GRAIN * MG_IN_CACO3 }),
+  ],
   ["alkalinity-given-as-bicarbonate", (a) => scaled(a, {}, 0.8202)],
   ["alkalinity-in-grains-per-gallon", (a) => scaled(a, {}, GRAIN)],
   ["nitrate-given-as-nitrogen", (a) => scaled(a, { NO3: 4.4268 })],

@@ -140,8 +140,8 @@ function judged(quality: AnalysisQuality): Pick<ReportQuality, "chargeVerdict" |
 
 /**
  * Charge balance, agreement with conductivity, and unit slips suspected from how the report's own figures hang
- * together. Questions to ask of the report, never corrections. pH and temperature that are not there count as 7.5 and
- * 15 °C: they hardly move either balance.
+ * together. Questions to ask of the report, never corrections. pH and temperature that are not there count as 7.5 (5.6
+ * where no alkalinity was found) and 15 °C: they hardly move either balance.
  *
  * Source: within 5 % of charge and 10 % of conductivity is laboratory habit (common practice, no source).
  * Range: as `speciate`. Error: potassium and nitrate not reported count as none.
@@ -172,10 +172,11 @@ export function reportQuality({ values }: ReportedWater): Outcome<ReportQuality>
 function wholeAnalysis(values: ReportedWater["values"]): WaterAnalysis {
   const ions: Partial<Record<ConstituentId, number>> = {};
   for (const id of CONSTITUENTS) ions[id] = values[id] ?? 0;
+  const alkalinityMgPerLCaCO3 = values.Alk ?? 0;
   return {
     temperatureC: values.temperatureC ?? 15,
-    pH: values.pH ?? 7.5,
-    alkalinityMgPerLCaCO3: values.Alk ?? 0,
+    pH: values.pH ?? (alkalinityMgPerLCaCO3 > 0 ? 7.5 : 5.6),
+    alkalinityMgPerLCaCO3,
     ions,
   };
 }
