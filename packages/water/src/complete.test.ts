@@ -2,7 +2,8 @@ import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { quantile } from "@tapside/quantities";
 import { describe, expect, it } from "vitest";
-import { completeWater } from "./complete.ts";
+import { chargeImbalancePercent } from "./analysis-quality.ts";
+import { centralWater, completeWater } from "./complete.ts";
 import { seededUniform } from "./internal/seeded.ts";
 import { realWaters } from "./prior.ts";
 
@@ -36,6 +37,61 @@ describe("completion at its edges", () => {
   it("refuses a reading that is none", () => {
     expect(completeWater({ ec25UsPerCm: -3 }, { random: random() })).toMatchObject({ code: "not-a-reading" });
   });
+  it.each([
+    [
+      "calcium alone is twice the hardness",
+      { hardnessMgPerLCaCO3: 100, ions: { Ca: 80 } },
+      expect.stringMatching(/^(Ca|hardnessMgPerLCaCO3)$/),
+    ],
+    [
+      "500 mg/L of hardness conduct about 900 µS/cm",
+      { hardnessMgPerLCaCO3: 500, ec25UsPerCm: 300 },
+      "ec25UsPerCm",
+    ],
+    ["mS/cm typed as µS/cm", { hardnessMgPerLCaCO3: 100, ec25UsPerCm: 0.4 }, "ec25UsPerCm"],
+    ["chloride above the dissolved solids", { tdsMgPerL: 200, ions: { Cl: 400 } }, "tdsMgPerL"],
+    ["only silica could make up such solids", { ec25UsPerCm: 400, tdsMgPerL: 4000 }, "tdsMgPerL"],
+  ])("names the reading that fits least: %s", (_, readings, reading) => {
+    const refusal = { kind: "refused", code: "readings-contradict", detail: { reading } };
+    expect(completeWater(readings, { random: random() })).toEqual(refusal);
+    expect(centralWater(readings)).toEqual(refusal);
+  });
+  it.each([
+    [{ pH: 2, ec25UsPerCm: 300 }, "ph-out-of-range"],
+    [{ pH: 14, ec25UsPerCm: 300 }, "ph-out-of-range"],
+    [{ temperatureC: 101, ec25UsPerCm: 300 }, "temperature-out-of-range"],
+    [{ hardnessMgPerLCaCO3: 1e9 }, "too-concentrated"],
+    [{ pH: 9.5, alkalinityMgPerLCaCO3: 0, ec25UsPerCm: 400 }, "hydroxide-exceeds-alkalinity"],
+  ])("what no tap water can be is refused by name: %j", (readings, code) => {
+    expect(completeWater(readings, { random: random() })).toMatchObject({ kind: "refused", code });
+    expect(centralWater(readings)).toMatchObject({ kind: "refused", code });
+  });
+  it("nothing found of anything is no contradiction", () => {
+    const none = { Ca: 0, Mg: 0, Na: 0, K: 0, Cl: 0, SO4: 0, NO3: 0, F: 0, SiO2: 0 };
+    const readings = {
+      pH: 7,
+      ec25UsPerCm: 0,
+      tdsMgPerL: 0,
+      hardnessMgPerLCaCO3: 0,
+      alkalinityMgPerLCaCO3: 0,
+    };
+    expect(completeWater({ ...readings, ions: none }, { random: random() }).kind).toBe("known");
+  });
+  /** 0.5: five standard uncertainties of the reading; a hundredth of the waters in hand is so far that the prior still pulls. */
+  it.each([1, 10, 300, 5000])(
+    "samples hold the solids that were read, and no charge: %d mg/L",
+    (tdsMgPerL) => {
+      const outcome = completeWater({ tdsMgPerL, pH: 6.5, temperatureC: 20 }, { random: random() });
+      if (outcome.kind !== "known") throw new Error(JSON.stringify(outcome));
+      const solids = outcome.value.map(({ ions, alkalinityMgPerLCaCO3: alkalinity }) =>
+        Object.values(ions).reduce((sum, mg) => sum + mg, (alkalinity / 50.05) * 61.017 * 0.4917),
+      );
+      const imbalance = outcome.value.map(chargeImbalancePercent).map(Math.abs);
+      for (const share of [0.05, 0.5, 0.95])
+        expect(Math.abs(Math.log(quantile(solids, share) / tdsMgPerL))).toBeLessThan(0.5);
+      expect(quantile(imbalance, 0.95)).toBeLessThan(8);
+    },
+  );
   it("keeps what was read within its uncertainty, in permeate and in brackish water too", () => {
     for (const ec of [15, 3000]) {
       const outcome = completeWater(

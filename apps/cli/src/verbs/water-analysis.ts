@@ -61,11 +61,17 @@ function completed(report: ReportedWater): Outcome<Record<string, string | numbe
   );
 }
 
+const isDoubted = ({ chargeVerdict, conductivityVerdict, suspicions }: ReportQuality) =>
+  suspicions.length > 0 || chargeVerdict === "doubtful" || conductivityVerdict === "doubtful";
+
+/** Figures that contradict each other are not completed; where the report is doubted already, that doubt is the answer. */
 const judged = ({ bottle, place, lines }: ReportInTable): Outcome<Record<string, string | number>> =>
   mapOutcome(readReport(lines), (water) =>
-    mapOutcome(reportQuality(water), (quality) =>
-      mapOutcome(completed(water), (cells) => known({ bottle, place, ...qualityCells(quality), ...cells })),
-    ),
+    mapOutcome(reportQuality(water), (quality) => {
+      const whole = completed(water);
+      const cells = whole.kind !== "known" && isDoubted(quality) ? known({}) : whole;
+      return mapOutcome(cells, (given) => known({ bottle, place, ...qualityCells(quality), ...given }));
+    }),
   );
 
 /** Rows of other things than water's own figures, and empty ones, leave the rest as it is. */

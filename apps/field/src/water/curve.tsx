@@ -7,6 +7,7 @@ import { useTheme } from "../look/use-theme.ts";
 import { messages } from "../words/messages.ts";
 import { quickCurve } from "./quick-curve.ts";
 import type { WaterTold } from "./water-worker.ts";
+import { waterPageWords } from "./words.ts";
 
 const words = messages.water;
 
@@ -30,15 +31,12 @@ export function Curve({ readings, told, appliances }: CurveProps) {
           middle,
           high,
         }))
-      : quick;
+      : quick.kind === "known"
+        ? quick.value
+        : [];
   const hottest = band.at(-1);
   const said = hottest ? words.heated(hottest) : "";
-  if (points.length === 0)
-    return (
-      <Band>
-        <p className="note">{words.unknown}</p>
-      </Band>
-    );
+  if (points.length === 0) return <NoCurve quick={quick} />;
   return (
     <>
       <div className="band curve" data-band={band.length > 0} data-curve={key}>
@@ -58,5 +56,22 @@ export function Curve({ readings, told, appliances }: CurveProps) {
         </p>
       </Band>
     </>
+  );
+}
+
+/** Why there is no curve. A contradiction keeps the curve's place: it comes and goes while figures are typed. */
+function NoCurve({ quick }: { quick: ReturnType<typeof quickCurve> }) {
+  if (quick.kind === "refused")
+    return (
+      <div className="band curve none">
+        <p className="problem" role="status">
+          {messages.refusal(quick)}
+        </p>
+      </div>
+    );
+  return (
+    <Band>
+      <p className="note">{quick.kind === "known" ? waterPageWords.noLime : words.unknown}</p>
+    </Band>
   );
 }

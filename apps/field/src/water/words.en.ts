@@ -57,5 +57,5 @@ export const waterPageEn = {
   copper: "Copper or brass in its water",
   copperAsk: "Until it is chosen, low-mineral water cannot be told.",
   done: "Done",
-  notAnswered: "No water has all these figures at once: check them.",
+  noLime: "Without calcium or alkalinity there is no lime to lay down.",
 };

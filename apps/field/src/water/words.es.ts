@@ -58,5 +58,5 @@ export const waterPageEs: Packs["first"]["water"] = {
   copper: "Cobre o latón en su agua",
   copperAsk: "Hasta que se elija, no se puede juzgar el agua de pocos minerales.",
   done: "Hecho",
-  notAnswered: "Ninguna agua tiene todos estos valores a la vez: revíselos.",
+  noLime: "Sin calcio ni alcalinidad no hay cal que se deposite.",
 };

@@ -28,6 +28,12 @@ export const MG_PER_UNIT: readonly number[] = COORDINATES.map((id) => {
 /** Below this a reported concentration says only "little", in units of the coordinate. */
 const FLOOR = 0.0005;
 
+/** The least of a quantity that says more than "little"; pH and temperature always do. */
+export const leastOf = (id: CoordinateId): number =>
+  id === "pH" || id === "temperatureC"
+    ? Number.NEGATIVE_INFINITY
+    : FLOOR * MG_PER_UNIT[COORDINATES.indexOf(id)]!;
+
 /** One coordinate of an analysis, or undefined. */
 export function coordinate(id: CoordinateId, value: number | undefined): number | undefined {
   if (value === undefined) return undefined;

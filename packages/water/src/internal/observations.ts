@@ -3,6 +3,8 @@ import { COORDINATES, type CoordinateId, DIMENSIONS, MG_PER_UNIT } from "./coord
 
 /** Something seen of a water: its value, its standard uncertainty, and how it follows from the coordinates. */
 export interface Observation {
+  /** Its name among the readings; "chargeBalance" is not read. */
+  readonly reading: string;
   readonly value: number;
   readonly sd: number;
   /** Which of the readings it is; its chance disturbance stands in this place of a draw, whatever else was read. */
@@ -24,6 +26,7 @@ export const SLOTS = DIMENSIONS + 4;
 
 /** One coordinate seen directly. */
 export const seen = (id: CoordinateId, value: number, sd: number): Observation => ({
+  reading: id === "Alk" ? "alkalinityMgPerLCaCO3" : id,
   value,
   sd,
   slot: place(id),
@@ -46,7 +49,14 @@ const lnSum = (y: Float64Array, weights: Float64Array, gradient: Float64Array, s
 const weightsOf = (given: Partial<Record<CoordinateId, number>>) =>
   Float64Array.from(COORDINATES, (id) => given[id] ?? 0);
 
-const sumSeen = (value: number, sd: number, slot: number, weights: Float64Array): Observation => ({
+const sumSeen = (
+  reading: string,
+  value: number,
+  sd: number,
+  slot: number,
+  weights: Float64Array,
+): Observation => ({
+  reading,
   value,
   sd,
   slot,
@@ -58,14 +68,20 @@ const sumSeen = (value: number, sd: number, slot: number, weights: Float64Array)
 
 /** Total hardness, ln of meq/L. */
 export const hardnessSeen = (mgPerLCaCO3: number, sd: number): Observation =>
-  sumSeen(Math.log(mgPerLCaCO3 / 50.05), sd, SLOT.hardness, weightsOf({ Ca: 1, Mg: 1 }));
+  sumSeen(
+    "hardnessMgPerLCaCO3",
+    Math.log(mgPerLCaCO3 / 50.05),
+    sd,
+    SLOT.hardness,
+    weightsOf({ Ca: 1, Mg: 1 }),
+  );
 
 /** Dissolved solids by evaporation: sum of constituents, bicarbonate counted half. */
 export const tdsSeen = (mgPerL: number, sd: number): Observation => {
   const weights = Float64Array.from(COORDINATES, (id, i) =>
     id === "pH" || id === "temperatureC" ? 0 : id === "Alk" ? 61.017 * 0.4917 : MG_PER_UNIT[i]!,
   );
-  return sumSeen(Math.log(mgPerL), sd, SLOT.tds, weights);
+  return sumSeen("tdsMgPerL", Math.log(mgPerL), sd, SLOT.tds, weights);
 };
 
 const CATIONS = weightsOf({ Ca: 1, Mg: 1, Na: 1, K: 1 });
@@ -73,6 +89,7 @@ const ANIONS = weightsOf({ Alk: 1, Cl: 1, SO4: 1, NO3: 1, F: 1 });
 
 /** ln(cations/anions) = 0. */
 export const chargeBalance = (sd: number): Observation => ({
+  reading: "chargeBalance",
   value: 0,
   sd,
   slot: SLOT.chargeBalance,
@@ -120,6 +137,7 @@ export function conductivityOfCoordinates(y: Float64Array): number {
 
 /** Conductivity at 25 °C, ln of µS/cm. */
 export const conductivitySeen = (ec25UsPerCm: number, sd: number): Observation => ({
+  reading: "ec25UsPerCm",
   value: Math.log(ec25UsPerCm),
   sd,
   slot: SLOT.conductivity,

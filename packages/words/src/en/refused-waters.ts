@@ -1,9 +1,12 @@
 import type { Said } from "./said.ts";
+import { water } from "./water.ts";
 
 /** Why an analysis, or what is asked of a water, has no answer. */
 export const refusedWaters: Readonly<Record<string, Said>> = {
   "no-water": "There is no water to judge.",
-  "not-a-reading": ({ reading }) => `${reading} is not a reading that a water can have.`,
+  "not-a-reading": ({ reading }) => `${water.name(String(reading))}: no water can have this reading.`,
+  "readings-contradict": ({ reading }) =>
+    `No water has all these readings at once; what fits the others least: ${water.name(String(reading))}. Check figures and units.`,
   "negative-concentration": ({ constituent }) => `${constituent} is below zero.`,
   "negative-volume": ({ litres }) => `A volume cannot be below zero: ${litres} L.`,
   "negative-tds": ({ tdsPpm }) => `Dissolved solids cannot be below zero: ${tdsPpm} ppm.`,
@@ -11,7 +14,7 @@ export const refusedWaters: Readonly<Record<string, Said>> = {
   "negative-carbon": "This alkalinity and pH would need carbonate below zero: check both.",
   "hydroxide-exceeds-alkalinity":
     "At this pH the hydroxide alone is more than the alkalinity: check both, or that the alkalinity is as CaCO₃.",
-  "ph-out-of-range": ({ pH }) => `pH ${pH} is outside 0 to 14.`,
+  "ph-out-of-range": ({ pH, low, high }) => `pH ${pH} is outside ${low} to ${high}.`,
   "too-concentrated": "More is dissolved than this model holds for: check the unit.",
   "no-ph-between-0-and-14":
     "No pH between 0 and 14 gives this water: check the alkalinity and the strong ions.",

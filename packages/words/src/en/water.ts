@@ -32,6 +32,7 @@ const NAMES: Readonly<Record<string, string>> = {
   calciteIndexHot: "Saturation when hot",
   tds442: "Dissolved solids",
   totalChlorine: "Chlorine, free and combined",
+  chargeBalance: "Charge balance",
   ec25: "Conductivity",
   tds: "Dissolved solids",
 };
@@ -47,6 +48,7 @@ const HEATED: HeatedPhrases = {
 const SUSPICIONS: Readonly<Record<string, string>> = {
   "calcium-given-as-CaCO3": "Is calcium given as CaCO₃, not as the ion?",
   "magnesium-given-as-CaCO3": "Is magnesium given as CaCO₃, not as the ion?",
+  "hardness-ions-given-as-CaCO3": "Are calcium and magnesium given as CaCO₃, not as the ions?",
   "hardness-ions-in-grains-per-gallon": "Are calcium and magnesium in grains per gallon?",
   "alkalinity-given-as-bicarbonate": "Is alkalinity given as bicarbonate, not as CaCO₃?",
   "alkalinity-in-grains-per-gallon": "Is alkalinity in grains per gallon?",

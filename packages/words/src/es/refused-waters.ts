@@ -1,9 +1,12 @@
 import type { Said } from "../en/said.ts";
+import { water } from "./water.ts";
 
 /** Why an analysis, or what is asked of a water, has no answer. */
 export const refusedWaters: Readonly<Record<string, Said>> = {
   "no-water": "No hay agua que juzgar.",
-  "not-a-reading": ({ reading }) => `${reading} no es una lectura que pueda tener un agua.`,
+  "not-a-reading": ({ reading }) => `${water.name(String(reading))}: ninguna agua puede tener esta lectura.`,
+  "readings-contradict": ({ reading }) =>
+    `Ninguna agua tiene todas estas lecturas a la vez; la que menos encaja con las demás: ${water.name(String(reading))}. Revise valores y unidades.`,
   "negative-concentration": ({ constituent }) => `${constituent} es menor que cero.`,
   "negative-volume": ({ litres }) => `Un volumen no puede ser menor que cero: ${litres} L.`,
   "negative-tds": ({ tdsPpm }) => `Los sólidos disueltos no pueden ser menores que cero: ${tdsPpm} ppm.`,
@@ -12,7 +15,7 @@ export const refusedWaters: Readonly<Record<string, Said>> = {
   "negative-carbon": "Esta alcalinidad y este pH exigirían carbonato menor que cero: revise ambos.",
   "hydroxide-exceeds-alkalinity":
     "Con este pH el hidróxido solo supera la alcalinidad: revise ambos, o que la alcalinidad sea como CaCO₃.",
-  "ph-out-of-range": ({ pH }) => `El pH ${pH} está fuera de 0 a 14.`,
+  "ph-out-of-range": ({ pH, low, high }) => `El pH ${pH} está fuera de ${low} a ${high}.`,
   "too-concentrated": "Hay más disuelto de lo que admite este modelo: revise la unidad.",
   "no-ph-between-0-and-14": "Ningún pH entre 0 y 14 da esta agua: revise la alcalinidad y los iones fuertes.",
   "not-converged": "No se halló un agua con todos estos valores a la vez: revise el análisis.",

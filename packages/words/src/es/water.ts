@@ -34,6 +34,7 @@ const NAMES: Readonly<Record<string, string>> = {
   calciteIndexHot: "Saturación en caliente",
   tds442: "Sólidos disueltos",
   totalChlorine: "Cloro, libre y combinado",
+  chargeBalance: "Balance de cargas",
   ec25: "Conductividad",
   tds: "Sólidos disueltos",
 };
@@ -56,6 +57,7 @@ const HEATED: HeatedPhrases = {
 const SUSPICIONS: Readonly<Record<string, string>> = {
   "calcium-given-as-CaCO3": "¿Está el calcio dado como CaCO₃, no como ion?",
   "magnesium-given-as-CaCO3": "¿Está el magnesio dado como CaCO₃, no como ion?",
+  "hardness-ions-given-as-CaCO3": "¿Están el calcio y el magnesio dados como CaCO₃ y no como iones?",
   "hardness-ions-in-grains-per-gallon": "¿Están calcio y magnesio en granos por galón?",
   "alkalinity-given-as-bicarbonate": "¿Está la alcalinidad dada como bicarbonato, no como CaCO₃?",
   "alkalinity-in-grains-per-gallon": "¿Está la alcalinidad en granos por galón?",
