@@ -157,12 +157,15 @@ function air(scene: Scene): Finding[] {
   ];
 }
 
+/** What the best charge gives is told where it gives more: it stands a little below the charge that gives most. */
 function usableDetail(figures: Figures): Readonly<Record<string, number>> {
   const { usableLitres, usableLitresAtBest, bestCharge } = figures;
+  const usable = usableLitres.kind === "known" ? usableLitres.value.value : undefined;
+  const atBest = usableLitresAtBest.kind === "known" ? usableLitresAtBest.value.value : undefined;
   return {
     ...(bestCharge.kind === "known" && { set: bestCharge.value.value }),
-    ...(usableLitres.kind === "known" && { usable: usableLitres.value.value }),
-    ...(usableLitresAtBest.kind === "known" && { usableAtBest: usableLitresAtBest.value.value }),
+    ...(usable !== undefined && { usable }),
+    ...(atBest !== undefined && !(atBest <= (usable ?? 0)) && { usableAtBest: atBest }),
   };
 }
 

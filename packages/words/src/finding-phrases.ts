@@ -32,7 +32,7 @@ export interface FindingPhrases
   atMost(text: string): string;
   readonly remineralised: string;
   elementPasses(flow: string): string;
-  usable(now: string, atBest: string): string;
+  usable(now: string, atBest: string | undefined): string;
   readonly waterlogged: string;
   readonly nearFull: string;
   readonly ventedGetsPast: string;

@@ -71,8 +71,11 @@ const quantitiesIn = (say: FindingPhrases, ids: string): string =>
 function usualReason(say: FindingPhrases, finding: Finding, sign: DecimalSign): string {
   const detail: Detail = finding.detail ?? {};
   const { usable, usableAtBest } = detail;
-  if (finding.id === "airCharge" && typeof usable === "number" && typeof usableAtBest === "number")
-    return say.usable(twoFigures(usable, sign), twoFigures(usableAtBest, sign));
+  if (finding.id === "airCharge" && typeof usable === "number")
+    return say.usable(
+      twoFigures(usable, sign),
+      typeof usableAtBest === "number" ? twoFigures(usableAtBest, sign) : undefined,
+    );
   switch (finding.id) {
     case "waterlogged":
       return say.waterlogged;

@@ -68,7 +68,8 @@ export const finding = findingsIn({
   atMost: (text) => `not measured; at this conductivity ${text} at most`,
   remineralised: "a remineraliser or blend valve makes more delivered solids right",
   elementPasses: (flow) => `; through the element alone about ${flow} L/min would come`,
-  usable: (now, atBest) => `usable ${now} L; ${atBest} L at the best charge`,
+  usable: (now, atBest) =>
+    [`usable ${now} L`, atBest && `${atBest} L at the best charge`].filter(Boolean).join("; "),
   waterlogged: "less gas than the tank can hold: water on the air side",
   ventedGetsPast: "filled in many short runs, or feed gets past",
   ventedRatioNormal: "about the same is normal: a vented tank fills against nothing",

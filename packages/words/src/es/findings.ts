@@ -71,7 +71,8 @@ export const finding = findingsIn({
   atMost: (text) => `no medido; con esta conductividad, ${text} como máximo`,
   remineralised: "con remineralizador o válvula de mezcla es correcto que haya más sólidos entregados",
   elementPasses: (flow) => `; solo por el elemento vendrían unos ${flow} L/min`,
-  usable: (now, atBest) => `útiles ${now} L; ${atBest} L con la mejor carga`,
+  usable: (now, atBest) =>
+    [`útiles ${now} L`, atBest && `${atBest} L con la mejor carga`].filter(Boolean).join("; "),
   waterlogged: "menos gas del que cabe en el tanque: agua del lado del aire",
   ventedGetsPast: "se llena en muchos tramos cortos, o se cuela agua de entrada",
   ventedRatioNormal: "casi lo mismo es normal: el tanque sin presión se llena sin nada en contra",
