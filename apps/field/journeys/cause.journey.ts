@@ -193,9 +193,9 @@ describe("from a trouble to its cause, offline", () => {
     await shoot(phone, "counts");
     await phone.tap(/^Found at this book's visits, not counted yet/);
     await page.getByText(/^Version 1, /).waitFor();
-    await page.getByText(/^Check valve passes: 1 found/).waitFor();
+    await page.getByRole("group", { name: /^Check valve passes: 1 found/ }).waitFor();
     await phone.tap("+1 Pre-filter clogged");
-    await page.getByText(/^Pre-filter clogged: 1 found/).waitFor();
+    await page.getByRole("group", { name: /^Pre-filter clogged: 1 found/ }).waitFor();
     await goTo(phone, "/visit/today/cause");
     await page.getByText(/the company's counts, version 1/).waitFor();
     expect(phone.errors.filter((error) => !error.includes("ERR_INTERNET_DISCONNECTED"))).toEqual([]);
