@@ -1,4 +1,4 @@
-import { useEffect } from "react";
+import { memo, useEffect } from "react";
 import { Numeral } from "./numeral.tsx";
 import { visitWords as words } from "./words.ts";
 
@@ -44,7 +44,13 @@ export function Keypad({ onKey, onEnter, decimalSign }: KeypadProps) {
   );
 }
 
-function KeyFace({ sign, decimalSign }: { sign: Key; decimalSign: "." | "," }) {
+interface KeyFaceProps {
+  readonly sign: Key;
+  readonly decimalSign: "." | ",";
+}
+
+/** Drawn once: a key pressed changes no face. */
+const KeyFace = memo(function KeyFace({ sign, decimalSign }: KeyFaceProps) {
   if (sign === "rubOut") return <span>{words.rubOut}</span>;
   if (sign === ".")
     return (
@@ -53,4 +59,4 @@ function KeyFace({ sign, decimalSign }: { sign: Key; decimalSign: "." | "," }) {
       </span>
     );
   return <Numeral text={sign} height={46} />;
-}
+});
