@@ -17,6 +17,8 @@ export interface KeepsUp {
   readonly serves: Band;
   /** What the kitchen asks on a busy day, L. */
   readonly asked: Uncertain;
+  /** How far the one lies beyond the other, in what is not known of both: below −1 it keeps up, above 1 it runs short. */
+  readonly distance: number;
   readonly verdict: "keepsUp" | "tooCloseToSay" | "short";
   /** The busy days as told: share that run short, and what is missing on those. */
   readonly daysShort: number;
@@ -71,7 +73,8 @@ export function keepsUp(
     high: asked.value * strong,
   };
   const lived = [...daysOf(table, drawn)];
-  return known({ serves, asked, verdict: verdictOf(serves, asked), ...summary(lived) });
+  const distance = distanceOf(serves, asked);
+  return known({ serves, asked, distance, verdict: verdictOf(distance), ...summary(lived) });
 }
 
 /** Days after one another; the first, with a full tank, only leads in. */
@@ -128,11 +131,15 @@ function mostTimes(
   return low;
 }
 
-function verdictOf(serves: Band, asked: Uncertain): KeepsUp["verdict"] {
+/** How far what is asked lies beyond what is served, in what is not known of both: above 1 surely beyond. */
+function distanceOf(serves: Band, asked: Uncertain): number {
   const u = Math.hypot(Math.log(serves.high / serves.low) / (2 * Z90), asked.u / asked.value);
-  const z = Math.log(serves.value / asked.value) / Math.max(u, 1e-9);
-  if (z > Z90) return "keepsUp";
-  return z < -Z90 ? "short" : "tooCloseToSay";
+  return Math.log(asked.value / serves.value) / Math.max(Z90 * u, 1e-9);
+}
+
+function verdictOf(distance: number): KeepsUp["verdict"] {
+  if (distance < -1) return "keepsUp";
+  return distance > 1 ? "short" : "tooCloseToSay";
 }
 
 const bandOf = (values: readonly number[]): Band =>

@@ -74,6 +74,13 @@ describe("what is served", () => {
   });
 });
 
+it("a tank that never has the appliances' pressure is named, not sized", () => {
+  const { unit, situation } = kitchen(50);
+  expect(tankTable(unit, { ...situation, minimumKPaGauge: 400 })).toMatchObject({
+    code: "minimum-above-full",
+  });
+});
+
 it("the days drawn ask on average what was told", () => {
   const { uses } = kitchen(80);
   const days = drawnDays(uses, 600, 3);

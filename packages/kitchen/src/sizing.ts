@@ -1,5 +1,5 @@
 import { known, mapOutcome, type Outcome, refused } from "@tapside/quantities";
-import { type Booster, bestCharge, type Unit } from "@tapside/reverse-osmosis";
+import { bestCharge, type Unit, usualBooster } from "@tapside/reverse-osmosis";
 import { type KeepsUp, type KeepsUpOptions, keepsUp } from "./keeps-up.ts";
 import { type Situation, tankTable } from "./tank-table.ts";
 import type { Use } from "./use.ts";
@@ -27,9 +27,6 @@ export interface Remedy {
   readonly chargeKPaGauge?: number;
   readonly answer: Outcome<KeepsUp>;
 }
-
-/** A common small booster: 36 psi of rise at no flow. Common practice, no source. */
-const USUAL_BOOSTER: Booster = { shutOffRiseKPa: 250, openFlowLPerH: 300 };
 
 /** The unit with the air charge that gives most above the appliances' minimum; as it is where none helps. */
 export function bestCharged(unit: Unit, situation: Situation): Unit {
@@ -69,7 +66,7 @@ function changed(id: RemedyId, unit: Unit, situation: Situation): Unit | undefin
     case "secondTank":
       return unit.tanks.length === 1 ? charged(twoTanks(unit)) : undefined;
     case "booster":
-      return unit.booster ? undefined : charged({ ...unit, booster: USUAL_BOOSTER });
+      return unit.booster ? undefined : charged({ ...unit, booster: usualBooster });
     case "twiceTheElement":
       return charged(doubled(unit));
     case "elementAndTank":

@@ -1,4 +1,4 @@
-import { known, mapOutcome, type Outcome } from "@tapside/quantities";
+import { known, mapOutcome, type Outcome, refused } from "@tapside/quantities";
 import {
   type Conditions,
   type Filling,
@@ -8,6 +8,7 @@ import {
   storedLitres,
   type Unit,
   usableLitres,
+  usualHysteresis,
 } from "@tapside/reverse-osmosis";
 
 /** A unit as a day sees it: what it makes and drains at each level of its tank. */
@@ -31,8 +32,6 @@ export interface Situation {
 }
 
 const STEPS = 32;
-/** A valve without a stated hysteresis opens a tenth of the feed pressure lower. */
-const USUAL_HYSTERESIS = 0.1;
 /** A vented tank's float lets water in again a tenth lower. Common practice, no source. */
 const FLOAT_SHARE = 0.9;
 
@@ -41,7 +40,8 @@ const FLOAT_SHARE = 0.9;
  *
  * Formula: `filling` at 8 levels and its two ends, straight lines between; floor = stored − usable litres
  * Source: model of `filling`, `usableLitres`.
- * Range: a unit that fills and shuts off; what prevents it is named.
+ * Range: a unit that fills and shuts off; what prevents it is named. Refused: "minimum-above-full" where the full tank lacks
+ * the pressure its appliances ask.
  * Error: below 0.5 % of the litres made.
  */
 export function tankTable(unit: Unit, situation: Situation): Outcome<TankTable> {
@@ -54,19 +54,21 @@ export function tankTable(unit: Unit, situation: Situation): Outcome<TankTable> 
     segments: 6,
     ...(standing !== undefined && { staticFeedKPaGauge: standing }),
   });
-  return mapOutcome(filled, (one) =>
-    known({
-      ...levels(unit, one, situation.minimumKPaGauge),
+  return mapOutcome(filled, (one) => {
+    const level = levels(unit, one, situation.minimumKPaGauge);
+    if (!(level.floorL < level.fullL)) return refused("minimum-above-full");
+    return known({
+      ...level,
       madeLPerH: sampled(one, (point) => point.madeLPerH),
       drainLPerH: sampled(one, (point) => point.drainLPerH),
-    }),
-  );
+    });
+  });
 }
 
 function levels(unit: Unit, filled: Filling, minimumKPaGauge: number) {
   const { storedL: fullL, shutOffKPaGauge } = filled;
   if (unit.storage === "vented") return { fullL, reopensL: FLOAT_SHARE * fullL, floorL: 0 };
-  const { ratio, hysteresis = USUAL_HYSTERESIS } = unit.shutOff;
+  const { ratio, hysteresis = usualHysteresis } = unit.shutOff;
   const opensKPaGauge = shutOffPressureKPaGauge(shutOffKPaGauge / ratio, Math.max(0, ratio - hysteresis));
   const sum = (of: (tank: Unit["tanks"][number]) => number) =>
     unit.tanks.reduce((total, tank) => total + of(tank), 0);

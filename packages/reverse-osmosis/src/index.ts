@@ -72,7 +72,7 @@ export { rejection } from "./rejection.ts";
 export { type Restrictor, restrictorLPerH } from "./restrictor.ts";
 export { saltDiffusivity } from "./salt-diffusivity.ts";
 export { saltTemperatureFactor } from "./salt-temperature-factor.ts";
-export { shutOffIsClosed, shutOffPressureKPaGauge, usualShutOffRatio } from "./shut-off.ts";
+export { shutOffIsClosed, shutOffPressureKPaGauge, usualHysteresis, usualShutOffRatio } from "./shut-off.ts";
 export { simpleUnit } from "./simple-unit.ts";
 export type { Situation } from "./situation.ts";
 export { type ChannelTransport, type SpacerChannel, spacerChannelTransport } from "./spacer-channel.ts";
@@ -102,6 +102,7 @@ export {
 export { type Tube, type TubeDrop, tubeDrop } from "./tube-drop.ts";
 export type { Booster, Conditions, Unit } from "./unit.ts";
 export { type PortId, type PortReadings, unitReadings } from "./unit-readings.ts";
+export { usualBooster } from "./usual-booster.ts";
 export { usualDrainLPerH } from "./usual-drain.ts";
 export { wallRejection } from "./wall-rejection.ts";
 export { waterDensityKgPerM3 } from "./water-density.ts";

@@ -3,7 +3,7 @@ import { gaussNodes } from "./internal/gauss-legendre.ts";
 import { litresInTanks, tanksPressureKPaGauge } from "./internal/tanks.ts";
 import { type FlowingPoint, operatingPoint } from "./operating-point.ts";
 import { restrictorLPerH } from "./restrictor.ts";
-import { shutOffPressureKPaGauge } from "./shut-off.ts";
+import { shutOffPressureKPaGauge, usualHysteresis } from "./shut-off.ts";
 import { standingLeakLPerH } from "./standing-leak.ts";
 import type { Conditions, Unit } from "./unit.ts";
 
@@ -41,9 +41,6 @@ export interface NightOptions {
   readonly shutOffSeepLPerH?: number;
   readonly segments?: number;
 }
-
-/** Between empty and full no unit switches: a valve without a stated hysteresis opens a tenth of the feed pressure lower. */
-const usualHysteresis = 0.1;
 
 /**
  * Night running: cycle period and litres wasted a day when the check valve or the shut-off leaks.

@@ -2,6 +2,12 @@
 export const usualShutOffRatio = { low: 0.6, high: 0.67, middle: 0.64 } as const;
 
 /**
+ * Between full and opening again, as a share of the feed pressure, for a valve that does not say: without it the unit
+ * would switch for ever. Source: common practice, no source.
+ */
+export const usualHysteresis = 0.1;
+
+/**
  * Tank pressure at which the hydraulic shut-off closes, kPa gauge.
  *
  * Formula: ratio × feed pressure

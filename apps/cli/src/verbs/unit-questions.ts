@@ -5,6 +5,7 @@ import {
   type Gain,
   restrictorForRecovery,
   type Unit,
+  usualBooster,
   willItHelp,
 } from "@tapside/reverse-osmosis";
 import { all, notNegative, positive } from "./reader.ts";
@@ -71,8 +72,8 @@ export const unitQuestionsVerb = rowVerb({
     seasons: seasonsOfRow,
     wantedRecovery: positive("wanted_recovery", 0.25),
     newBooster: all({
-      shutOffRiseKPa: positive("new_booster_kPa", 250),
-      openFlowLPerH: positive("new_booster_open_L_h", 300),
+      shutOffRiseKPa: positive("new_booster_kPa", usualBooster.shutOffRiseKPa),
+      openFlowLPerH: positive("new_booster_open_L_h", usualBooster.openFlowLPerH),
     }),
   }),
   answer: ({ unit, at, minimumKPaGauge, seasons, wantedRecovery, newBooster }) => {

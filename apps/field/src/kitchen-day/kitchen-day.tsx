@@ -109,12 +109,6 @@ const shown = ({ value, u }: Uncertain) => [value.toFixed(0), (2 * u).toFixed(0)
 const clock = (hour: number): string => `${hour % 24}:00`;
 const psi = (kPa: number): string => converted(kPa, "kPa", "psi").toFixed(0);
 
-/** Where what is served lies against what is asked, in units of what is not known. */
-function distanceOf({ serves, asked }: KeepsUp): number {
-  const u = Math.hypot(Math.log(serves.high / serves.low) / 3.29, asked.u / asked.value);
-  return Math.log(asked.value / serves.value) / Math.max(1.96 * u, 1e-9);
-}
-
 /** One way to go on, what it serves, and its mark against what is asked. */
 function RemedyBand({
   remedy: { id, answer, chargeKPaGauge },
@@ -126,7 +120,7 @@ function RemedyBand({
   const theme = useTheme();
   const mark =
     answer.kind === "known"
-      ? ({ kind: "distance", d: distanceOf(answer.value) } as const)
+      ? ({ kind: "distance", d: answer.value.distance } as const)
       : ({ kind: "cannotTell" } as const);
   const verdict = answer.kind === "known" ? said.verdicts[answer.value.verdict] : whyNot(answer);
   const air = id !== "asItIs" && chargeKPaGauge !== undefined ? said.air(psi(chargeKPaGauge)) : "";

@@ -1,6 +1,6 @@
 import type { UnitAsRead } from "@tapside/assessment";
 import { converted } from "@tapside/quantities";
-import type { Tank, Unit } from "@tapside/reverse-osmosis";
+import { type Tank, type Unit, usualBooster } from "@tapside/reverse-osmosis";
 
 export type KnobId = "water" | "feed" | "charge" | "restrictor";
 export type PartId = "tank" | "element" | "booster";
@@ -17,9 +17,6 @@ export interface Tried {
 
 const psi = (kPa: number) => converted(kPa, "kPa", "psi");
 const kPa = (value: number) => converted(value, "psi", "kPa");
-
-/** A common small booster: 36 psi of rise at no flow (common practice, no source). */
-const BOOSTER = { shutOffRiseKPa: 250, openFlowLPerH: 300 } as const;
 
 /** Steps a thumb makes. A restrictor is sold in sizes, so its steps are ratios. */
 const KNOBS: Readonly<
@@ -63,7 +60,7 @@ export function applied(base: UnitAsRead, tried: Tried, newElement: Unit["elemen
   const { unit, conditions } = base;
   // A unit that has its own booster is tried without it.
   const { booster: own, ...rest } = unit;
-  const booster = tried.parts.booster ? (own ? undefined : BOOSTER) : own;
+  const booster = tried.parts.booster ? (own ? undefined : usualBooster) : own;
   const charge = tried.chargePsi === start.chargePsi ? undefined : kPa(tried.chargePsi);
   const feedChange = tried.feedPsi - start.feedPsi;
   const tanks = unit.tanks.map(
