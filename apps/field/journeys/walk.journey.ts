@@ -64,18 +64,25 @@ const press = (index: number) =>
     pressable[at]?.click();
   }, index);
 
-/** Types a number and takes it; what it was when a next screen came. */
+/** Types a number, now and then over one that stands there or after rubbing it out, and takes it; what it was when a next screen came. */
 async function typeNumber(random: () => number, place: string): Promise<string | undefined> {
   const text = String(Math.round(random() * 900) / [1, 10, 100][Math.floor(random() * 3)]!).slice(0, 6);
-  const blank = await phone.page.evaluate(async (signs) => {
-    const fresh = document.querySelector(".huge [aria-label]") === null;
-    for (const sign of signs) {
-      document.querySelector<HTMLElement>(`.key[data-key="${sign}"]`)?.click();
-      await new Promise((drawn) => setTimeout(drawn, 0));
-    }
-    document.querySelector<HTMLElement>(".thumb .next")?.click();
-    return fresh;
-  }, text);
+  const rubsOut = random() < 0.5;
+  const blank = await phone.page.evaluate(
+    async ({ signs, rubs }) => {
+      const isBlank = () => document.querySelector(".huge [aria-label]") === null;
+      const key = async (sign: string) => {
+        document.querySelector<HTMLElement>(`.key[data-key="${sign}"]`)?.click();
+        await new Promise((drawn) => setTimeout(drawn, 0));
+      };
+      for (let rubbed = 0; rubs && !isBlank() && rubbed < 12; rubbed++) await key("rubOut");
+      const fresh = isBlank();
+      for (const sign of signs) await key(sign);
+      document.querySelector<HTMLElement>(".thumb .next")?.click();
+      return fresh;
+    },
+    { signs: [...text], rubs: rubsOut },
+  );
   const after = await see();
   return blank && after.place !== place && !after.text.includes("not kept yet") ? text : undefined;
 }

@@ -40,6 +40,9 @@ export interface LiveBook {
   /** Takes back the newest own step; answers with the first field touched, or undefined when there was none. */
   undo(): Promise<string | undefined>;
   readonly canUndo: boolean;
+  /** Puts back the step taken back last; does nothing when there is none, or something was written since. */
+  putBack(): Promise<void>;
+  readonly canPutBack: boolean;
   newId(): string;
   putPhoto(bytes: ArrayBuffer | Uint8Array, mime: string): Promise<string>;
   getPhoto(hash: string): Promise<Photo | undefined>;

@@ -8,7 +8,7 @@ import type { Meta } from "./meta.ts";
 import { newId } from "./new-id.ts";
 import type { Photos } from "./photos.ts";
 import type { Start } from "./start-of.ts";
-import { undoSteps } from "./undo-steps.ts";
+import { type Step, undoSteps } from "./undo-steps.ts";
 
 interface Parts {
   readonly name: string;
@@ -59,19 +59,27 @@ export function liveBook({ name, disk, start, early, meta, photos }: Parts): Liv
     takeIn(changes);
     return queue.keep(changes);
   };
+  /** Makes the changes of some edits, remembers them as a step, keeps them. */
+  const writeStep = (edits: readonly Edit[], why: string | undefined, remember?: (step: Step) => void) => {
+    const changes = edits.map((edit) => maker.make(edit, now.state, why));
+    if (changes.length > 0) remember?.({ before: now.state, changes });
+    return keep(changes);
+  };
   const writeAll = (edits: readonly Edit[], options: string | WriteOptions = {}): Promise<void> => {
     const { why, undoable = true } = typeof options === "string" ? { why: options } : options;
     const bad = edits.map((edit) => checkValue(edit.fields)).find((check) => check.kind === "refused");
     if (bad?.kind === "refused") return Promise.reject(new Error(bad.code));
-    const changes = edits.map((edit) => maker.make(edit, now.state, why));
-    if (undoable && changes.length > 0) steps.add({ before: now.state, changes });
-    return keep(changes);
+    return writeStep(edits, why, undoable ? steps.add : undefined);
   };
   const undo = async (): Promise<string | undefined> => {
     const step = steps.take(now.state);
     if (!step) return undefined;
-    await writeAll(step.edits, { why: "undo", undoable: false });
+    await writeStep(step.edits, "undo", steps.wasTakenBack);
     return step.field;
+  };
+  const putBack = async (): Promise<void> => {
+    const edits = steps.takePutBack(now.state);
+    if (edits) await writeStep(edits, "put back", steps.wasPutBack);
   };
   const keepPhoto = async (bytes: ArrayBuffer | Uint8Array, mime: string): Promise<string> => {
     const { hash, safe } = await photos.put(bytes, mime);
@@ -117,6 +125,10 @@ export function liveBook({ name, disk, start, early, meta, photos }: Parts): Liv
     undo,
     get canUndo() {
       return steps.any;
+    },
+    putBack,
+    get canPutBack() {
+      return steps.anyTakenBack;
     },
     newId,
     putPhoto: keepPhoto,

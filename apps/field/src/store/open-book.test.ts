@@ -64,6 +64,27 @@ test("undo takes back the newest step, several records at once, and stops at the
   expect(await live.undo()).toBeUndefined();
 });
 
+test("what was taken back can be put back, step by step, until something new is written", async () => {
+  const live = await openBook(fresh());
+  await live.write("site", "s1", { name: "Elm" });
+  await live.write("site", "s1", { name: "Oak" });
+  expect(live.canPutBack).toBe(false);
+  await live.undo();
+  await live.undo();
+  expect(live.snapshot().book.site.size).toBe(0);
+  await live.putBack();
+  expect(live.snapshot().book.site.get("s1")?.name).toBe("Elm");
+  await live.putBack();
+  expect(live.snapshot().book.site.get("s1")?.name).toBe("Oak");
+  expect(live.canPutBack).toBe(false);
+  await live.putBack();
+  await live.undo();
+  expect(live.snapshot().book.site.get("s1")?.name).toBe("Elm");
+  await live.write("site", "s1", { name: "Ash" });
+  expect(live.canPutBack).toBe(false);
+  expect(live.snapshot().book.site.get("s1")?.name).toBe("Ash");
+});
+
 test("a closed visit is one row, is read back whole, and takes later changes", async () => {
   const name = fresh();
   const live = await openBook(name);

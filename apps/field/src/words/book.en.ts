@@ -136,6 +136,8 @@ export const bookEn = {
   limit: (text: string) => `limit ${text}`,
   noLimit: "no limit given",
   noSuch: "This is not in the book on this phone.",
+  takenBack: "You have taken back what was here.",
+  putBack: "Put it back",
   expectedToday: "What should it read today?",
   exportAll: "Export everything to one file",
   importFile: "Import a file",

@@ -136,6 +136,8 @@ export const bookEs: Packs["first"]["book"] = {
   limit: (text) => `límite ${text}`,
   noLimit: "sin límite dado",
   noSuch: "Esto no está en el libro de este teléfono.",
+  takenBack: "Se ha deshecho lo que había aquí.",
+  putBack: "Recuperarlo",
   expectedToday: "¿Qué debería leer hoy?",
   exportAll: "Exportar todo a un archivo",
   importFile: "Importar un archivo",
