@@ -40,20 +40,30 @@ export interface BlendOptions extends Dosed {
 
 const STEPS = 100;
 
-/** The water an appliance gets at a blend, and its chlorine (mass balance where both streams were tested). */
+/** Chlorine of a blend: mass balance where both streams were tested, else what the tested one brings at least. */
+function chlorineAt(
+  feedFraction: number,
+  { totalChlorineMgPerL: inFeed, permeateChlorineMgPerL: inPermeate }: BlendOptions,
+): Dosed {
+  if (inFeed === undefined && inPermeate === undefined) return {};
+  const read = feedFraction * (inFeed ?? 0) + (1 - feedFraction) * (inPermeate ?? 0);
+  return inFeed === undefined || inPermeate === undefined
+    ? { leastChlorineMgPerL: read }
+    : { totalChlorineMgPerL: read };
+}
+
+/** The water an appliance gets at a blend, and its chlorine. */
 export function blendedStream(
   feed: ConservedWater,
   permeate: ConservedWater,
   feedFraction: number,
   options: BlendOptions = {},
 ): Outcome<Stream> {
-  const { totalChlorineMgPerL: inFeed, permeateChlorineMgPerL: inPermeate, after } = options;
-  const chlorine =
-    inFeed === undefined || inPermeate === undefined
-      ? {}
-      : { totalChlorineMgPerL: feedFraction * inFeed + (1 - feedFraction) * inPermeate };
+  const { after, unread } = options;
   const mixed = blend(feed, permeate, feedFraction);
-  return mapOutcome(after ? mapOutcome(mixed, after) : mixed, (water) => known({ water, ...chlorine }));
+  return mapOutcome(after ? mapOutcome(mixed, after) : mixed, (water) =>
+    known({ water, ...chlorineAt(feedFraction, options), ...(unread && { unread }) }),
+  );
 }
 
 /** A feed and what the membrane makes of it: one of the waters that the readings leave possible. */
@@ -65,7 +75,8 @@ export interface BlendPair {
 /**
  * Fractions of feed blended into permeate that keep every limit of all appliances at once, in steps of one percent;
  * or the limits that make it impossible. Blends are solved, not interpolated: pH and CO2 bend. A limit that cannot be
- * told (chlorine not read) is left out of the range and has no `kept` of its own.
+ * told (chlorine not read) is left out of the range and has no `kept` of its own; blends at which the chlorine of one stream
+ * alone breaks its limit are not kept.
  *
  * Source: mass balance. Range: as `speciate`. Error: one percent of blend; readings' error not included.
  */
@@ -90,20 +101,20 @@ export function sureBlendRange(
 ): Outcome<BlendAnswer> {
   if (pairs.length === 0) return refused("no-water");
   const told = limits.map(() => true);
-  const kept: boolean[][] = [];
+  const judged: boolean[][] = [];
   for (let step = 0; step <= steps; step++) {
     const keeping = limits.map(() => 0);
+    const toldHere = limits.map(() => true);
     for (const { feed, permeate } of pairs) {
       const values = valuesAt(feed, permeate, step / steps, limits, options);
       if (values.kind !== "known") return values;
       values.value.forEach((value, i) => {
-        if (Number.isNaN(value)) told[i] = false;
+        if (Number.isNaN(value)) told[i] = toldHere[i] = false;
         if (keeps(value, limits[i]!)) keeping[i]! += 1;
       });
     }
-    kept.push(keeping.map((count) => count / pairs.length >= SURE));
+    judged.push(keeping.map((count, i) => !toldHere[i] || count / pairs.length >= SURE));
   }
-  const judged = kept.map((row) => row.map((ok, i) => ok || !told[i]));
   const byLimit = limits.map((limit, i) => {
     const run = told[i] ? longestRun(judged.map((row) => row[i]!)) : undefined;
     return { limit, ...(run && { kept: run }) };

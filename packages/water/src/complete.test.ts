@@ -77,6 +77,21 @@ describe("completion at its edges", () => {
     };
     expect(completeWater({ ...readings, ions: none }, { random: random() }).kind).toBe("known");
   });
+  it("no alkalinity stays none where the pH allows it, and is hardly any where it does not", () => {
+    const at = (pH: number) => {
+      const outcome = completeWater(
+        { pH, ec25UsPerCm: 20, alkalinityMgPerLCaCO3: 0 },
+        { random: random(), samples: 50 },
+      );
+      if (outcome.kind !== "known") throw new Error(JSON.stringify(outcome));
+      return outcome.value.map((water) => water.alkalinityMgPerLCaCO3);
+    };
+    expect(at(5.5).every((alkalinity) => alkalinity === 0)).toBe(true);
+    const basic = at(7.5);
+    /** Hydroxide alone at pH 7.5 is 0.016 mg/L as CaCO3 (10^(7.5 − 14) eq/L); kits step by 1 mg/L or more (common practice). */
+    expect(Math.min(...basic)).toBeGreaterThan(0.005);
+    expect(Math.max(...basic)).toBeLessThan(0.5);
+  });
   /** 0.5: five standard uncertainties of the reading; a hundredth of the waters in hand is so far that the prior still pulls. */
   it.each([1, 10, 300, 5000])(
     "samples hold the solids that were read, and no charge: %d mg/L",

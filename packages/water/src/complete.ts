@@ -79,7 +79,7 @@ export interface CompletionOptions extends Fitting {
   readonly samples?: number;
 }
 
-/** The water at a place of the prior, with readings given as nothing kept at nothing. */
+/** The water at a place of the prior, with ions given as nothing kept at nothing; so is no alkalinity where the pH allows it. */
 function waterAt(y: Float64Array, readings: FieldReadings): WaterAnalysis {
   const of = (id: CoordinateId) => {
     const i = COORDINATES.indexOf(id);
@@ -87,12 +87,16 @@ function waterAt(y: Float64Array, readings: FieldReadings): WaterAnalysis {
   };
   const ions: Partial<Record<ConstituentId, number>> = {};
   for (const id of CONSTITUENTS) ions[id] = readings.ions?.[id] === 0 ? 0 : of(id);
-  return {
+  const water = {
     temperatureC: within(COMPLETED_TEMPERATURES_C, y[DIMENSIONS - 1]!),
     pH: within(COMPLETED_PHS, y[DIMENSIONS - 2]!),
     alkalinityMgPerLCaCO3: of("Alk"),
     ions,
   };
+  const alkalinity = readings.alkalinityMgPerLCaCO3;
+  if (alkalinity === undefined || alkalinity > 0) return water;
+  const asRead = { ...water, alkalinityMgPerLCaCO3: alkalinity };
+  return speciate(asRead).kind === "known" ? asRead : water;
 }
 
 /**

@@ -68,6 +68,24 @@ describe("a report judged", () => {
       suspicions: [],
     });
   });
+  /** Common salt, no source but its formula: 22.99 of sodium for 35.45 of chloride, no alkalinity, so no carbonate holds its pH up. */
+  it("one without alkalinity and pH is judged at pH 5.6, one with alkalinity at 7.5", () => {
+    const salt: readonly ReportLine[] = [
+      ...["Calcium", "Magnesium", "Sulfate", "Alkalinity"].map((name) => ({ name, unit: "mg/L", mean: 0 })),
+      { name: "Sodium", unit: "mg/L", mean: 22.99 },
+      { name: "Chloride", unit: "mg/L", mean: 35.45 },
+    ];
+    const at = (pH: number) => [...salt, { name: "pH", unit: "", mean: pH }];
+    expect(judge(salt)).toMatchObject({ chargeVerdict: "agrees" });
+    expect(judge(salt)).toEqual(judge(at(5.6)));
+    const basic = readReport(at(9.5));
+    expect(basic.kind === "known" && reportQuality(basic.value)).toMatchObject({
+      kind: "refused",
+      code: "hydroxide-exceeds-alkalinity",
+    });
+    const without = (name: string) => LINES.filter((line) => line.name !== name);
+    expect(judge(without("pH"))).toEqual(judge(changed("pH", { mean: 7.5 })));
+  });
   it.each([
     ["Calcium", { mean: 258.3 }, "calcium-given-as-CaCO3"],
     ["Alkalinity", { mean: 378.8 }, "alkalinity-given-as-bicarbonate"],

@@ -95,6 +95,15 @@ describe("what a blend passes on its way", () => {
     });
     expect(outcome).toMatchObject({ value: { byLimit: [{ kept: [0, 0.1] }] } });
   });
+  /** Mass balance: a fifth of a feed with 0.5 mg/L brings 0.1, whatever the permeate holds. */
+  it("chlorine read in the feed only rules out the blends it breaks alone", () => {
+    const limits = [limit("totalChlorine", undefined, 0.1), limit("chloride", undefined, 50)];
+    const outcome = blendRange(feed, permeate, limits, { totalChlorineMgPerL: 0.5 });
+    expect(outcome).toMatchObject({
+      value: { kind: "range", lowFeedFraction: 0, highFeedFraction: 0.2, byLimit: [{}, { kept: [0, 0.47] }] },
+    });
+    expect(outcome.kind === "known" && outcome.value.byLimit[0]!.kept).toBe(undefined);
+  });
   it("chlorine that was not read is not judged", () => {
     const outcome = suits([feed], [limit("totalChlorine", undefined, 0.1)]);
     expect(outcome).toMatchObject({ value: [{ answer: "cannot-tell" }] });

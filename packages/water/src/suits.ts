@@ -35,10 +35,14 @@ export interface WaterLimit {
   readonly appliance?: string;
 }
 
-/** What is dissolved beside the water's own constituents. */
+/** What is dissolved beside the water's own constituents, and what of these nobody read. */
 export interface Dosed {
   /** Free and combined chlorine, mg/L as Cl2; absent = not read. */
   readonly totalChlorineMgPerL?: number;
+  /** What of it is there at least where only a part was read. */
+  readonly leastChlorineMgPerL?: number;
+  /** Properties that stand at nothing only because nothing was read. */
+  readonly unread?: ReadonlySet<PropertyId>;
 }
 
 /** One limit against one water or its samples: share of the samples that keep it. */

@@ -69,6 +69,12 @@ export const count = numberThat((value) => Number.isInteger(value) && value >= 0
 export const optional = (column: string): Reader<number | undefined> =>
   oneCell<number | undefined>(column, (text) => numberOf(column, text), known(undefined));
 
+/** A number from 0 where there is one. */
+export const optionalNotNegative = (column: string): Reader<number | undefined> =>
+  mapReader(optional(column), (value) =>
+    value !== undefined && value < 0 ? refused("below-zero", { name: column, value }) : known(value),
+  );
+
 /** Whatever stands in a cell. */
 export const text = (column: string): Reader<string> => oneCell(column, known, known(""));
 

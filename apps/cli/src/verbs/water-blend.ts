@@ -54,11 +54,11 @@ function blendOf(kitchen: Kitchen): Outcome<Record<string, string | number>> {
       waters: twoWatersOfRow.read(water),
       options: everyOne(kitchen.rows.map((row) => blendOptionsOfRow.read({ ...row, ...water }))),
     });
-    return mapOutcome(read, ({ waters: { feed, permeate }, options }) =>
+    return mapOutcome(read, ({ waters: { feed, permeate, unread }, options }) =>
       blendForAll(
         feed,
         permeate,
-        limits.map((of, i) => ({ limits: of, options: options[i]! })),
+        limits.map((of, i) => ({ limits: of, options: { ...options[i]!, unread: unread.blend } })),
       ),
     );
   });

@@ -146,6 +146,34 @@ describe("one blend for the appliances of a site", () => {
     );
     expect(rows[0]!.why_none).toContain("chloride ..1 mg/L");
   });
+  const quoted = (text: string) => `"${text}"`;
+  /** The same figure as an office's table program and as another program writes it. */
+  it.each([
+    ["61,5", "61.5"],
+    [" 61.50 ", "61,5"],
+    ["6.15e1", "61,50"],
+  ])("takes '%s' and '%s' in rows of one site for one figure", async (one, other) => {
+    const { code, rows } = await run(
+      ["water", "blend"],
+      table([
+        { ...oven, ...feed, ...permeate, feed_Ca_mg: quoted(one) },
+        { ...brewer, ...blank, feed_Ca_mg: quoted(other) },
+      ]),
+    );
+    expect(code).toBe(0);
+    expect(rows[0]).toMatchObject({ blend_low: 0, blend_high: 0.1 });
+  });
+  it("refuses another figure in the other row, decimal comma or not", async () => {
+    const { code, complaints } = await run(
+      ["water", "blend"],
+      table([
+        { ...oven, ...feed, ...permeate, feed_Ca_mg: quoted("61,5") },
+        { ...brewer, ...blank, feed_Ca_mg: "61.6" },
+      ]),
+    );
+    expect(code).toBe(1);
+    expect(complaints.join()).toMatch(/feed_Ca_mg differs/);
+  });
   it("refuses two waters at one valve", async () => {
     const { code, complaints } = await run(
       ["water", "blend"],

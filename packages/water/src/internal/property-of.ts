@@ -22,8 +22,13 @@ function onMeter(water: Water): number {
   return shown.kind === "known" ? shown.value.value : Number.NaN;
 }
 
+/** A value known only from below tells where it is above the limit already. */
+const atLeast = (least: number | undefined, { high }: WaterLimit) =>
+  least !== undefined && high !== undefined && least > high ? least : Number.NaN;
+
 /** A property of a solved water in the unit of its limits; NaN where the water has no answer for it. */
 export function propertyOf(water: Water, limit: WaterLimit, dosed: Dosed): number {
+  if (dosed.unread?.has(limit.property)) return Number.NaN;
   switch (limit.property) {
     case "calcium":
       return mgPerL(water, "Ca");
@@ -54,7 +59,7 @@ export function propertyOf(water: Water, limit: WaterLimit, dosed: Dosed): numbe
     case "tds442":
       return onMeter(water);
     case "totalChlorine":
-      return dosed.totalChlorineMgPerL ?? Number.NaN;
+      return dosed.totalChlorineMgPerL ?? atLeast(dosed.leastChlorineMgPerL, limit);
   }
 }
 
