@@ -1,33 +1,36 @@
 import { COLOURS, type Theme } from "./colours.ts";
 import { escapeText } from "./escape-text.ts";
 
-/** Centre lines of the drawn signs in a box of width × 100. Our own drawing. */
+/**
+ * Centre lines of the drawn signs in a box of width × 100, all steps relative: where one starts, the whole sign stands. Our own
+ * drawing.
+ */
 const SIGNS: Readonly<Record<string, readonly [width: number, path: string]>> = {
-  "0": [56, "M28 0A28 28 0 0 1 56 28V72A28 28 0 0 1 0 72V28A28 28 0 0 1 28 0Z"],
-  "1": [56, "M12 21L36 0V100"],
-  "2": [56, "M1 27A27.4 27.4 0 0 1 55.6 27C55.6 42 47 52 36 63L1 100H56"],
-  "3": [56, "M3 0H53L27 39C46 39 56 52 56 69.5C56 88 44 100 28 100C15 100 5 93 0 81"],
-  "4": [56, "M40 100V0L0 70H58"],
-  "5": [56, "M51 0H8L4 45C10 39 18 36.5 28 36.5C45 36.5 56 50 56 68C56 87 45 100 27 100C14 100 4 93 0 82"],
-  "6": [56, "M43 0L6 51M28 41A28 29.5 0 0 1 28 100A28 29.5 0 0 1 28 41Z"],
-  "7": [56, "M0 0H56L19 100"],
+  "0": [56, "m28 0a28 28 0 0 1 28 28v44a28 28 0 0 1-56 0v-44a28 28 0 0 1 28-28z"],
+  "1": [56, "m12 21l24-21v100"],
+  "2": [56, "m1 27a27.4 27.4 0 0 1 54.6 0c0 15-8.6 25-19.6 36l-35 37h55"],
+  "3": [56, "m3 0h50l-26 39c19 0 29 13 29 30.5c0 18.5-12 30.5-28 30.5c-13 0-23-7-28-19"],
+  "4": [56, "m40 100v-100l-40 70h58"],
+  "5": [56, "m51 0h-43l-4 45c6-6 14-8.5 24-8.5c17 0 28 13.5 28 31.5c0 19-11 32-29 32c-13 0-23-7-27-18"],
+  "6": [56, "m43 0l-37 51m22-10a28 29.5 0 0 1 0 59a28 29.5 0 0 1 0-59z"],
+  "7": [56, "m0 0h56l-37 100"],
   "8": [
     56,
-    "M28 0C42 0 51 9 51 23C51 37 42 46 28 46C14 46 5 37 5 23C5 9 14 0 28 0ZM28 46C45 46 56 56 56 73C56 90 45 100 28 100C11 100 0 90 0 73C0 56 11 46 28 46Z",
+    "m28 0c14 0 23 9 23 23c0 14-9 23-23 23c-14 0-23-9-23-23c0-14 9-23 23-23zm0 46c17 0 28 10 28 27c0 17-11 27-28 27c-17 0-28-10-28-27c0-17 11-27 28-27z",
   ],
-  "9": [56, "M13 100L50 49M28 59A28 29.5 0 0 1 28 0A28 29.5 0 0 1 28 59Z"],
-  ".": [1, "M.5 100h.01"],
-  ",": [8, "M7 98L1 116"],
-  ":": [1, "M.5 26h.01M.5 80h.01"],
-  "–": [34, "M2 54H32"],
-  "−": [38, "M1 54H37"],
-  "-": [38, "M1 54H37"],
-  "+": [38, "M20 35V73M1 54H39"],
-  "±": [40, "M20 22V66M0 44H40M0 90H40"],
-  "×": [38, "M3 38L35 74M35 38L3 74"],
-  "<": [36, "M36 28L2 54L36 80"],
-  "/": [30, "M30 0L0 100"],
-  "≥": [36, "M2 14L36 38L2 62M2 88H36"],
+  "9": [56, "m13 100l37-51m-22 10a28 29.5 0 0 1 0-59a28 29.5 0 0 1 0 59z"],
+  ".": [1, "m.5 100h.01"],
+  ",": [8, "m7 98l-6 18"],
+  ":": [1, "m.5 26h.01m-.01 54h.01"],
+  "–": [34, "m2 54h30"],
+  "−": [38, "m1 54h36"],
+  "-": [38, "m1 54h36"],
+  "+": [38, "m20 35v38m-19-19h38"],
+  "±": [40, "m20 22v44m-20-22h40m-40 46h40"],
+  "×": [38, "m3 38l32 36m0-36l-32 36"],
+  "<": [36, "m36 28l-34 26l34 26"],
+  "/": [30, "m30 0l-30 100"],
+  "≥": [36, "m2 14l34 24l-34 24m0 26h34"],
 };
 
 export interface NumeralRequest {
@@ -49,35 +52,32 @@ export interface DrawnNumeral {
   readonly widthPx: number;
 }
 
-/** A number drawn from single strokes. Signs without a drawing are left out, so the text must be made of digits and marks. */
+/**
+ * A number drawn from single strokes, all signs one path: a phone lays out and paints few elements. Signs without a drawing are left out,
+ * so the text must be made of digits and marks.
+ */
 export function numeral(request: NumeralRequest): DrawnNumeral {
   const { text, heightPx: height, style, theme } = request;
   const stroke = height * (request.weight ?? (style === "hollow" ? 0.178 : 0.148));
   const scale = (height - stroke) / 100;
   const gap = 0.085 * height + stroke;
   let x = stroke / 2 - (text.startsWith("1") ? 11 * scale : 0);
-  const strokes: string[] = [];
+  let path = "";
   for (const sign of text) {
     const drawn = SIGNS[sign];
     if (!drawn) continue;
     const widthHere = sign === "." || sign === ":" ? 1.14 * stroke - stroke : drawn[0] * scale;
-    strokes.push(
-      `<path transform="translate(${round(x)} ${round(stroke / 2)}) scale(${round(scale)})" d="${drawn[1]}"/>`,
-    );
+    path += `M${round(x / scale)} 0${drawn[1]}`;
     x += widthHere + gap;
   }
-  const widthPx = Math.max(0, round(x - gap + stroke / 2));
-  return { svg: ink(strokes.join(""), stroke / scale, request, height / scale), widthPx };
-
-  function ink(paths: string, width: number, { ink: own, ground }: NumeralRequest, tall: number): string {
-    const colours = COLOURS[theme];
-    const group = (colour: string, w: number) =>
-      `<g fill="none" stroke="${colour}" stroke-width="${round(w)}" stroke-linecap="round" stroke-linejoin="round">${paths}</g>`;
-    const solid = group(own ?? colours.ink, width);
-    if (style === "solid") return solid;
-    const wall = Math.max(2.2 * (tall / height), 0.034 * tall);
-    return solid + group(ground ?? colours.ground, width - 2 * wall);
-  }
+  const place = `translate(0 ${round(stroke / 2)}) scale(${Math.round(scale * 1e4) / 1e4})`;
+  const inked = (colour: string, width: number) =>
+    `<path transform="${place}" fill="none" stroke="${colour}" stroke-width="${round(width)}" stroke-linecap="round" stroke-linejoin="round" d="${path}"/>`;
+  const colours = COLOURS[theme];
+  const solid = inked(request.ink ?? colours.ink, stroke / scale);
+  const wall = Math.max(2.2, 0.034 * height) / scale;
+  const hollow = style === "hollow" ? inked(request.ground ?? colours.ground, stroke / scale - 2 * wall) : "";
+  return { svg: solid + hollow, widthPx: Math.max(0, round(x - gap + stroke / 2)) };
 }
 
 /** A drawn number as a picture of its own, with the name a screen reader says. */

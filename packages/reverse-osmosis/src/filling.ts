@@ -70,8 +70,16 @@ function integrate(
   span: FillingSpan,
   options: FillingOptions,
 ): Outcome<Filling> {
-  const at = (tankPressureKPaGauge: number) =>
-    operatingPoint(unit, { ...conditions, tankPressureKPaGauge: Math.max(0, tankPressureKPaGauge) }, options);
+  let nearFeedLPerH: number | undefined;
+  const at = (tankKPaGauge: number) => {
+    const point = operatingPoint(
+      unit,
+      { ...conditions, tankPressureKPaGauge: Math.max(0, tankKPaGauge) },
+      { ...options, nearFeedLPerH },
+    );
+    if (point.kind === "flowing") nearFeedLPerH = point.feedLPerH;
+    return point;
+  };
   const start = at(span.fromKPaGauge);
   const atShutOff = at(span.toKPaGauge);
   if (start.kind !== "flowing") return start.kind === "refused" ? start : refused(start.kind);

@@ -47,7 +47,13 @@ export type OperatingPoint = FlowingPoint | IdlePoint | Refused;
 export interface OperatingOptions {
   /** Steps along the element; 20 is good to 0.01 % at ordinary recoveries. */
   readonly segments?: number;
+  /** Water neither made nor drained that may be left over, as a share of the most that could flow. */
+  readonly leftOver?: number;
+  /** Feed flow of a point close by: the search begins there. */
+  readonly nearFeedLPerH?: number | undefined;
 }
+
+const LEFT_OVER = 1e-10;
 
 const ranges = {
   feedPressureKPaGauge: [0, 2000],
@@ -114,15 +120,18 @@ export function operatingPoint(
   const tankKPa = unit.storage === "vented" ? 0 : conditions.tankPressureKPaGauge;
   if (!(deadHeadKPa > leastKPa)) return idle(unit, conditions, "no-flow");
   if (tankKPa >= deadHeadKPa - leastKPa) return idle(unit, conditions, "tank-above-feed");
-  return behindTubes(unit, conditions, { side, deadHeadKPa, tankKPa, segments: options.segments ?? 20 });
+  return behindTubes(unit, conditions, { side, deadHeadKPa, tankKPa, options });
 }
 
 interface Settling {
   readonly side: ReturnType<typeof feedSide>;
   readonly deadHeadKPa: number;
   readonly tankKPa: number;
-  readonly segments: number;
+  readonly options: OperatingOptions;
 }
+
+/** Where the search for the next point begins. */
+const feedOf = (point: OperatingPoint) => (point.kind === "flowing" ? point.feedLPerH : undefined);
 
 /** The tubes to the tank add to its pressure what the permeate itself loses in them: an outer root, only where there are tubes. */
 function behindTubes(unit: Unit, conditions: Conditions, settling: Settling): OperatingPoint {
@@ -131,7 +140,8 @@ function behindTubes(unit: Unit, conditions: Conditions, settling: Settling): Op
   if (!tubes?.length) return settle(unit, conditions, settling, tankKPa);
   let point = settle(unit, conditions, settling, tankKPa);
   const excess = (backKPa: number) => {
-    point = settle(unit, conditions, settling, backKPa);
+    const options = { ...settling.options, nearFeedLPerH: feedOf(point) };
+    point = settle(unit, conditions, { ...settling, options }, backKPa);
     const flow = point.kind === "flowing" ? point.permeateLPerH : 0;
     return tankKPa + tubesLossKPa(tubes, flow, conditions.temperatureC) - backKPa;
   };
@@ -143,10 +153,10 @@ function behindTubes(unit: Unit, conditions: Conditions, settling: Settling): Op
 }
 
 function settle(unit: Unit, conditions: Conditions, settling: Settling, backKPa: number): OperatingPoint {
-  const { side, deadHeadKPa, segments } = settling;
+  const { side, deadHeadKPa, options } = settling;
   // Exchanged lines put the tank behind the restrictor and leave the permeate free.
   const [permeateKPa, behindDrainKPa] = unit.linesReversed ? [0, backKPa] : [backKPa, 0];
-  const elements = elementsFlow(unit, conditions, segments);
+  const elements = elementsFlow(unit, conditions, options.segments ?? 20);
   const through = drainSide(unit, conditions.temperatureC);
   let end: ElementsEnd = { permeateLPerH: 0, permeateSaltMgPerH: 0, concentrateKPa: 0 };
   const excess = (feedLPerH: number) => {
@@ -155,10 +165,12 @@ function settle(unit: Unit, conditions: Conditions, settling: Settling, backKPa:
   };
   const openDrainLPerH = through(deadHeadKPa - behindDrainKPa);
   const most = elements.ceilingLPerH(deadHeadKPa, permeateKPa) + openDrainLPerH;
+  const near = options.nearFeedLPerH ?? 0;
+  const guess = near > 0 && near < most ? near : 0.1 * openDrainLPerH + 0.9 * most;
   const root = fallingRoot(
     excess,
-    { low: 0, high: most, guess: 0.1 * openDrainLPerH + 0.9 * most },
-    { x: most * 1e-14, f: most * 1e-10 },
+    { low: 0, high: most, guess },
+    { x: most * 1e-14, f: most * (options.leftOver ?? LEFT_OVER) },
   );
   if (root.kind !== "root") return refused("no-root", { mostLPerH: most });
   if (!(end.permeateLPerH > most * 1e-9))

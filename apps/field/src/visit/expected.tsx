@@ -210,8 +210,7 @@ function Answers({ file, visit, expected, typing = false, children }: AnswersPro
   return (
     <>
       <div className="along-water">
-        {/* Other bands are other places: measured anew when the answers come into sight. */}
-        <WaterBeside key={String(typing)} file={file} visit={visit} expected={expected} />
+        <WaterBeside file={file} visit={visit} expected={expected} typing={typing} />
         <div className="band water heavy two" data-part="tap" data-mark="read">
           {children}
         </div>

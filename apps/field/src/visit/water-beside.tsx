@@ -1,7 +1,7 @@
 import type { Assessment } from "@tapside/assessment";
 import { type BandPart, lineOfWater, type WaterBand } from "@tapside/pictures";
 import type { KeptVisit, UnitFile } from "@tapside/records";
-import { memo, useCallback, useLayoutEffect, useRef, useState } from "react";
+import { memo, useCallback, useEffect, useRef, useState } from "react";
 import { Picture } from "../look/picture.tsx";
 import { useTheme } from "../look/use-theme.ts";
 
@@ -9,6 +9,8 @@ interface WaterBesideProps {
   readonly file: UnitFile;
   readonly visit: KeptVisit;
   readonly expected: Assessment["expected"];
+  /** Other bands in sight are other places to draw through. */
+  readonly typing: boolean;
 }
 
 /** Measures the bands that name a part and draws today's water through them, as it is expected to flow. */
@@ -21,9 +23,13 @@ export const WaterBeside = memo(({ file, visit, expected }: WaterBesideProps) =>
     const now = [...bands].map(bandOf).filter(({ height }) => height > 0);
     setBands((was) => (JSON.stringify(was) === JSON.stringify(now) ? was : now));
   }, []);
-  // Bands come and go with every drawing of the screen; their sizes change with fonts and the turning of the phone.
-  useLayoutEffect(measure);
-  useLayoutEffect(() => {
+  // Bands come and go with every drawing of the screen; their sizes change with fonts and the turning of the phone. The numbers come
+  // first: the line is drawn through them a frame later.
+  useEffect(() => {
+    const frame = requestAnimationFrame(measure);
+    return () => cancelAnimationFrame(frame);
+  });
+  useEffect(() => {
     const parent = ref.current?.parentElement;
     if (!parent) return;
     const watch = new ResizeObserver(measure);

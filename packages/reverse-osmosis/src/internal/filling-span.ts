@@ -1,4 +1,5 @@
 import { known, type Outcome, refused } from "@tapside/quantities";
+import type { OperatingOptions } from "../operating-point.ts";
 import type { Conditions, Unit } from "../unit.ts";
 import { shutsOffAtKPaGauge } from "./shuts-off-at.ts";
 import { litresInTanks } from "./tanks.ts";
@@ -11,8 +12,7 @@ export interface FillingSpan {
   readonly toKPaGauge: number;
 }
 
-interface SpanOptions {
-  readonly segments?: number;
+interface SpanOptions extends OperatingOptions {
   readonly withinKPa?: number;
   readonly fromKPaGauge?: number;
   readonly staticFeedKPaGauge?: number;

@@ -41,7 +41,7 @@ export function portChanges(unit: Unit, today: Today, scatter: Scatter, fills: b
   const vented = unit.storage === "vented";
   const still = portsOfDraw(unit, today, scatter, middleDraw, { open: true, tank: fills });
   const moved = (name: keyof Draw, n: number, moves: Moves) =>
-    movedBy(still, portsOfDraw(unit, today, scatter, { ...middleDraw, [name]: n }, moves), n);
+    movedBy(still, portsOfDraw(unit, today, scatter, { ...middleDraw, [name]: n }, moves, still), n);
   return (Object.entries(movesOf(unit, today, fills)) as [keyof Draw, Moves][]).flatMap(([name, moves]) => {
     const open = { open: true, tank: moves.tank && vented };
     const sides = [-NINETEEN_IN_TWENTY, NINETEEN_IN_TWENTY];

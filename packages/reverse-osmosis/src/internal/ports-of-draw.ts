@@ -1,20 +1,28 @@
 import { known, type Outcome, refused } from "@tapside/quantities";
 import { boosterRiseKPa } from "../booster-rise.ts";
 import type { ExpectedPort, Scatter, Today } from "../expected-readings.ts";
-import { filling } from "../filling.ts";
-import { type FlowingPoint, operatingPoint } from "../operating-point.ts";
+import { type FlowingPoint, type OperatingOptions, operatingPoint } from "../operating-point.ts";
 import { standingPressureKPaGauge } from "../standing-pressure.ts";
 import type { Conditions, Unit } from "../unit.ts";
 import { fillingSpan } from "./filling-span.ts";
-import { fewGaussNodes } from "./gauss-legendre.ts";
+import { fewGaussNodes, gaussNodes } from "./gauss-legendre.ts";
 import { tanksPressureKPaGauge } from "./tanks.ts";
 import { type Draw, variedUnit } from "./varied-unit.ts";
 
 export type PortValues = Partial<Readonly<Record<ExpectedPort, number>>>;
 type Given = Omit<Conditions, "tankPressureKPaGauge">;
 
-/** Steps along the element: the middle to 0.01 %, the spread about it, itself known to a tenth, with fewer. */
-const SEGMENTS = { middle: 20, spread: 6 } as const;
+/**
+ * How finely a port is worked out: steps along the element, and what may be left over. The middle to 0.01 %, its tank's mix too with
+ * half the steps; the spread about it, itself known to a tenth, with few.
+ */
+interface Fineness extends OperatingOptions {
+  readonly withinKPa: number;
+  readonly nodes: typeof gaussNodes;
+}
+const OPEN: OperatingOptions = { segments: 20 };
+const MIDDLE: Fineness = { segments: 10, leftOver: 1e-7, withinKPa: 1e-4, nodes: gaussNodes };
+const SPREAD: Fineness = { segments: 5, leftOver: 1e-7, withinKPa: 1e-3, nodes: fewGaussNodes };
 
 /** What of the unit a draw moves: the ratio and the air charge matter only once a tank fills. */
 export interface Moves {
@@ -32,31 +40,39 @@ const drawnConditions = ({ feedPressureKPaGauge: p, temperatureC: t, feedMgPerL:
 export function middlePorts(unit: Unit, today: Today): Outcome<PortValues> {
   const { feedPressureKPaGauge: p, temperatureC: t, feedMgPerL: c } = today;
   const given = { feedPressureKPaGauge: p.value, temperatureC: t.value, feedMgPerL: c.value };
-  const open = openPorts(unit, given, SEGMENTS.middle);
+  const open = openPorts(unit, given, OPEN);
   if (open.kind !== "known") return open;
-  const filled = filling(unit, given, standing(unit, given, today));
-  if (filled.kind !== "known") return open;
-  const { meanMgPerL, shutOffKPaGauge } = filled.value;
-  return known({ ...open.value, ...tankPorts(unit, meanMgPerL, shutOffKPaGauge) });
+  const filled = filledPorts(unit, given, today, open.value, MIDDLE);
+  return known({ ...open.value, ...(shutsOff(unit, given, filled) && filled) });
 }
 
-/** The ports a draw moves, coarsely: good for how far they move, not for where they are. */
+/** Flows still when the valve closes; against a standing pressure higher than the flowing one it may never. */
+const shutsOff = (unit: Unit, given: Given, { tankFull }: PortValues): boolean =>
+  tankFull === undefined ||
+  operatingPoint(unit, { ...given, tankPressureKPaGauge: tankFull }, MIDDLE).kind === "flowing";
+
+/** The ports a draw moves, coarsely: good for how far they move, not for where they are; `still` are the same with nothing moved. */
 export function portsOfDraw(
   unit: Unit,
   today: Today,
   scatter: Scatter,
   draw: Draw,
   moves: Moves,
+  still: PortValues = {},
 ): PortValues {
   const varied = variedUnit(unit, scatter, draw);
   const given = drawnConditions(today, draw);
-  const open = moves.open ? openPorts(varied, given, SEGMENTS.spread) : known({});
+  const open = moves.open ? openPorts(varied, given, { ...SPREAD, nearFeedLPerH: feedOf(still) }) : known({});
   if (open.kind !== "known") return {};
-  return moves.tank ? { ...open.value, ...filledPorts(varied, given, today, open.value) } : open.value;
+  const near = { ...still, ...open.value };
+  return moves.tank ? { ...open.value, ...filledPorts(varied, given, today, near, SPREAD) } : open.value;
 }
 
-function openPorts(unit: Unit, given: Given, segments: number): Outcome<PortValues> {
-  const open = operatingPoint(unit, { ...given, tankPressureKPaGauge: 0 }, { segments });
+const feedOf = ({ drain, permeate }: PortValues) =>
+  drain === undefined || permeate === undefined ? undefined : drain + permeate;
+
+function openPorts(unit: Unit, given: Given, fineness: OperatingOptions): Outcome<PortValues> {
+  const open = operatingPoint(unit, { ...given, tankPressureKPaGauge: 0 }, fineness);
   if (open.kind === "refused") return open;
   if (open.kind !== "flowing") return refused(open.kind);
   return known({
@@ -81,23 +97,27 @@ const tankPorts = (unit: Unit, meanMgPerL: number, shutOffKPaGauge: number): Por
   ...(unit.storage !== "vented" && { tankFull: shutOffKPaGauge }),
 });
 
-function filledPorts(unit: Unit, given: Given, today: Today, open: PortValues): PortValues {
+function filledPorts(
+  unit: Unit,
+  given: Given,
+  today: Today,
+  open: PortValues,
+  fineness: Fineness,
+): PortValues {
+  let nearFeedLPerH = feedOf(open);
+  const span = fillingSpan(unit, given, { ...fineness, nearFeedLPerH, ...standing(unit, given, today) });
+  if (span.kind !== "known") return {};
   // A vented tank takes the open flow's water from first to last.
   const blend = unit.blendFraction ?? 0;
   if (unit.storage === "vented" && open.permeateToWaste !== undefined)
     return tankPorts(unit, (1 - blend) * open.permeateToWaste + blend * given.feedMgPerL, 0);
-  const options = { segments: SEGMENTS.spread, withinKPa: 1e-3 };
-  const span = fillingSpan(unit, given, {
-    ...options,
-    ...standing(unit, given, today),
-  });
-  if (span.kind !== "known") return {};
   const { fromL, toL, toKPaGauge } = span.value;
   let mean = 0;
-  for (const [position, weight] of fewGaussNodes) {
+  for (const [position, weight] of fineness.nodes) {
     const tankPressureKPaGauge = tanksPressureKPaGauge(unit, fromL + position * (toL - fromL));
-    const point = operatingPoint(unit, { ...given, tankPressureKPaGauge }, options);
+    const point = operatingPoint(unit, { ...given, tankPressureKPaGauge }, { ...fineness, nearFeedLPerH });
     if (point.kind !== "flowing") return {};
+    nearFeedLPerH = point.feedLPerH;
     mean += weight * point.productMgPerL;
   }
   return tankPorts(unit, mean, toKPaGauge);

@@ -1,10 +1,9 @@
 import { known, type Outcome } from "@tapside/quantities";
-import { operatingPoint } from "../operating-point.ts";
+import { type OperatingOptions, operatingPoint } from "../operating-point.ts";
 import { shutOffPressureKPaGauge } from "../shut-off.ts";
 import type { Conditions, Unit } from "../unit.ts";
 
-interface ShutOffSearch {
-  readonly segments?: number;
+interface ShutOffSearch extends OperatingOptions {
   readonly withinKPa?: number;
 }
 
@@ -18,9 +17,12 @@ export function shutsOffAtKPaGauge(
   const { ratio } = unit.shutOff;
   if (staticFeedKPaGauge !== undefined) return known(shutOffPressureKPaGauge(staticFeedKPaGauge, ratio));
   let end = shutOffPressureKPaGauge(conditions.feedPressureKPaGauge, ratio);
+  let nearFeedLPerH = options.nearFeedLPerH;
   for (let n = 0; n < 30; n++) {
-    const point = operatingPoint(unit, { ...conditions, tankPressureKPaGauge: Math.max(0, end) }, options);
+    const at = { ...conditions, tankPressureKPaGauge: Math.max(0, end) };
+    const point = operatingPoint(unit, at, { ...options, nearFeedLPerH });
     if (point.kind === "refused") return point;
+    nearFeedLPerH = point.feedLPerH;
     const next = shutOffPressureKPaGauge(point.afterFilterKPaGauge, ratio);
     if (Math.abs(next - end) < withinKPa) return known(next);
     end = next;
