@@ -11,6 +11,7 @@ import { phaseReadings } from "./internal/phase-readings.ts";
 import { note, type Scene } from "./internal/scene.ts";
 import { cannotTell, judge } from "./judge.ts";
 import { rulesOf } from "./limits.ts";
+import { supplyFindings } from "./supply-findings.ts";
 import { applianceMinimumKPa, tankFound } from "./tank-figures.ts";
 import { waterAsLeft, waterFindings } from "./water-findings.ts";
 
@@ -40,7 +41,7 @@ export function findingsOf(
     ...waterFindings(scene),
     ...tank(scene),
     ...carbonLitres(scene),
-    ...supply(scene),
+    ...supplyFindings(scene),
   ];
   const doubtful: readonly string[] = doubtfulSlots(visit.readings[phase]);
   return all.map((one) => becauseNoPort(becauseDoubtful(one, doubtful), file));
@@ -226,18 +227,4 @@ function overused(
     75,
     { action: "replace:carbon", detail },
   );
-}
-
-function supply({ readings, phase, file, context }: Scene): Finding[] {
-  const unit = pressureUnitOf(context);
-  const flowing = amountOf("beforeFilterPressure" satisfies SlotId, readings, file);
-  const figure = mapOutcome(flowing, ({ value, u }) =>
-    known<Figure>({
-      value: converted(value, "kPa", unit),
-      u: converted(u, "kPa", unit),
-      unit,
-      ...decimalsRead(readings.beforeFilterPressure, unit),
-    }),
-  );
-  return [judge("feedPressure", phase, figure, rulesOf(context).feedPressure, 30)];
 }

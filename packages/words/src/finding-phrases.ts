@@ -39,6 +39,9 @@ export interface FindingPhrases
   readonly ventedRatioNormal: string;
   tankRatioNormal(low: string, high: string): string;
   readonly judgeByFlow: string;
+  /** A feed below the usual band that the booster makes up, and one it adds to; with the feed's pressure. */
+  boosterMakesUp(feed: string): string;
+  boosterAdds(feed: string): string;
   provisional(against: string): string;
   carbonPassed(times: string): string;
   carbonRange(low: string, high: string): string;

@@ -89,11 +89,20 @@ function usualReason(say: FindingPhrases, finding: Finding, sign: DecimalSign): 
         : say.tankRatioNormal(short(1.4, sign), short(1.8, sign));
     case "feedPressure":
       return finding.verdict === "outside" ? say.judgeByFlow : "";
+    case "boostedPressure":
+      return boostedReason(say, finding, sign);
     default: {
       const against = say.references[String(detail.reference)] ?? "";
       return detail.provisional === "yes" ? say.provisional(against) : against;
     }
   }
+}
+
+function boostedReason(say: FindingPhrases, { verdict, detail = {} }: Finding, sign: DecimalSign): string {
+  const { feed, unit, feedIs } = detail;
+  if (typeof feed !== "number") return "";
+  const text = `${short(Math.round(feed * 10) / 10, sign)} ${say.unit(String(unit))}`;
+  return feedIs === "below" && verdict === "within" ? say.boosterMakesUp(text) : say.boosterAdds(text);
 }
 
 function carbonReason(say: FindingPhrases, { usedShare, lowM3, highM3 }: Detail, sign: DecimalSign): string {

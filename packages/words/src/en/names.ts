@@ -131,6 +131,7 @@ export const quantity = (id: string): string => QUANTITIES[id] ?? id;
 const SOURCES: Readonly<Record<string, string>> = {
   commonPractice: "common practice, no published source",
   officeRule: "office rule",
+  boosterSwitch: "booster's switch",
   applianceLabel: "appliance label",
   elementLabel: "element label",
   carbonRating: "rating of the carbon",

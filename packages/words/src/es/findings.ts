@@ -33,6 +33,7 @@ export const finding = findingsIn({
     fillingHours: "Llenado esperado",
     carbonLeft: "Carbón restante",
     feedPressure: "Presión de entrada",
+    boostedPressure: "Presión en el elemento",
     drainFeedClosed: "Drenaje con entrada cerrada",
     drainTankFull: "Drenaje con tanque lleno",
     postFilterDrop: "Caída en el posfiltro",
@@ -47,6 +48,8 @@ export const finding = findingsIn({
     shutOff: "se detiene con la entrada cerrada: la válvula de corte no cierra",
     closeFeedToTell:
       "cierre la entrada: si sigue, la válvula de retención tiene fuga; si se detiene, es la válvula de corte",
+    boosterOff: "menos de la presión de entrada que espera el interruptor de la bomba: sigue apagada",
+    boosterMaybeOff: "con esta presión de entrada el interruptor puede dejar apagada la bomba",
   },
   references: {
     commissioning: "frente a su puesta en marcha",
@@ -79,6 +82,8 @@ export const finding = findingsIn({
   nearFull: "tanque siempre casi lleno, o se cuela agua de entrada",
   tankRatioNormal: (low, high) => `de ${low} a ${high} es normal: el tanque se llena contra presión`,
   judgeByFlow: "juzgue por el caudal: muchos sitios buenos trabajan con menos",
+  boosterMakesUp: (feed) => `entrada de ${feed}, menos de lo usual; la bomba lo compensa`,
+  boosterAdds: (feed) => `la bomba se suma a una entrada de ${feed}`,
   provisional: (against) => `${against}, provisional`,
   carbonPassed: (times) => `han pasado ${times} × sus litros nominales con este cloro`,
   carbonRange: (low, high) => `${low} a ${high} m³, por cloro y capacidad nominal`,

@@ -131,6 +131,7 @@ export const quantity = (id: string): string => QUANTITIES[id] ?? id;
 const SOURCES: Readonly<Record<string, string>> = {
   commonPractice: "práctica común, sin fuente publicada",
   officeRule: "regla de la oficina",
+  boosterSwitch: "interruptor de la bomba",
   applianceLabel: "etiqueta del aparato",
   elementLabel: "etiqueta del elemento",
   carbonRating: "capacidad nominal del carbón",
