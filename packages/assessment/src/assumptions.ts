@@ -5,8 +5,10 @@ import { FEED_WANDERS_RELATIVE, KNOWN_ELEMENT, USUAL_CHARGE_KPA } from "./expect
 import { FILLING_RELATIVE } from "./filling-hours.ts";
 import {
   BOOSTER_RELATIVE,
+  blendFractionOf,
   boosterOf,
   CLEAN_FILTER,
+  drainsOf,
   nameplateAsReadings,
   RATING_RELATIVE,
   shutOffRatioOf,
@@ -30,23 +32,31 @@ const boosterLines = (booster: Booster): readonly Assumption[] => [
   percent("boosterCurve", BOOSTER_RELATIVE),
 ];
 
-/** The drain that stands in for a restrictor nobody named: of one element by the label's recovery or the usual one, of two twice the label's. */
+const blendLines = (share: number): readonly Assumption[] => [
+  { id: "blendShare", value: 100 * share, unit: "%", origin: "unit" },
+  percent("blendWanders", usualScatter.blendRelative),
+];
+
+/** The drain that stands in for a restrictor nobody named: of one element by the label's recovery or the usual one, of two side by side twice. */
 function drainLine(file: UnitFile): readonly Assumption[] {
   const { restrictorLPerH, restrictorAtKPaGauge, ratedRejectLPerH, twoElements } = file.unit;
   if (restrictorLPerH! > 0 && restrictorAtKPaGauge! > 0) return [];
   const plate = nameplateAsReadings(file);
-  if (plate.kind !== "known" || (ratedRejectLPerH! > 0 && !twoElements)) return [];
-  return [{ id: "usualDrain", value: plate.value.drainLPerH!.value, unit: "L/h", origin: "house" }];
+  if (plate.kind !== "known" || (ratedRejectLPerH! > 0 && drainsOf(file.unit) === 1)) return [];
+  const value = (plate.value.drainLPerH!.value * drainsOf(file.unit)) / (twoElements ? 2 : 1);
+  return [{ id: "usualDrain", value, unit: "L/h", origin: "house" }];
 }
 
 /** Everything the judgement takes for granted where nothing was read, with where each number comes from. */
 export function assumptionsOf(file: UnitFile, context: Context): readonly Assumption[] {
   const set = context.settings;
   const booster = boosterOf(file.unit);
+  const blend = blendFractionOf(file.unit);
   const ratio = file.unit.shutOffRatio ? "unit" : set.shutOffRatio ? "settings" : "house";
   return [
     { id: "shutOffRatio", value: shutOffRatioOf(file, context), unit: "", origin: ratio },
     ...(booster ? boosterLines(booster) : []),
+    ...(blend === undefined ? [] : blendLines(blend)),
     ...drainLine(file),
     { id: "cleanFilterDrop", value: CLEAN_FILTER.dropKPa, unit: "kPa", origin: "house" },
     percent("cleanFilterDropU", CLEAN_FILTER.uRelative),

@@ -150,3 +150,75 @@ describe("a booster behind the filters", () => {
     expect(judge(N1, plate).assumed.map((one) => one.id)).not.toContain("boosterRise");
   });
 });
+
+describe("how two elements lie", () => {
+  const two = (elementArrangement?: "parallel" | "series"): Parameters<typeof judge>[0] => ({
+    ...N1,
+    twoElements: true,
+    ...(elementArrangement && { elementArrangement }),
+  });
+  const twoNumbers: TypedReadings = {
+    beforeFilterPressure: [N1.testPressureKPaGauge!, "kPa"],
+    feedTemperature: [N1.testTemperatureC!, "°C"],
+    feedTds: ppm(N1.testFeedMgPerL!),
+  };
+  const expected = (unit: Parameters<typeof judge>[0]) => {
+    const one = judge(unit, twoNumbers).expected;
+    if (one.kind !== "known") throw new Error(one.kind);
+    return one.value;
+  };
+  // Drain ∝ √p through an orifice: clean filters take 2 to 8 % of the pressure here, 1 to 4 % of the flow.
+  it("one behind the other they share the drain flow of one label, side by side each has its own", () => {
+    const plateLPerMin = N1.ratedRejectLPerH! / 60;
+    const [series, parallel] = [expected(two("series")), expected(two("parallel"))];
+    expect(series.drainFlow!.value / plateLPerMin).toBeGreaterThan(0.94);
+    expect(series.drainFlow!.value / plateLPerMin).toBeLessThan(1);
+    expect(parallel.drainFlow!.value / (2 * plateLPerMin)).toBeGreaterThan(0.92);
+    expect(parallel.drainFlow!.value / (2 * plateLPerMin)).toBeLessThan(1);
+    // Half the drain, nearly the same permeate: the feed concentrates more, so the permeate is saltier.
+    expect(series.permeateTds!.value).toBeGreaterThan(1.05 * parallel.permeateTds!.value);
+  });
+  it("not said is as side by side; of one element it changes nothing", () => {
+    expect(expected(two())).toEqual(expected(two("parallel")));
+    expect(expected({ ...N1, elementArrangement: "series" })).toEqual(expected(N1));
+  });
+  it("a drain half or twice what the arrangement lets by is asked about", () => {
+    const asked = (unit: Parameters<typeof judge>[0], elements: number) =>
+      judge(unit, { ...asThePlate(2), drainFlow: timed(elements * N1.ratedRejectLPerH!) }).questions.filter(
+        ({ id }) => id === "drainAgainstRestrictor",
+      ).length;
+    expect([asked(two("series"), 1), asked(two("parallel"), 2), asked(two(), 1), asked(two(), 2)]).toEqual([
+      0, 0, 0, 0,
+    ]);
+    expect([asked(two("series"), 2.1), asked(two("parallel"), 0.95), asked(two(), 2.1)]).toEqual([1, 1, 0]);
+  });
+});
+
+describe("a blend valve whose share is known", () => {
+  const tank = { tankL: 53 };
+  const blended = { ...N1, ...tank, blendValve: true, blendPercent: 10 };
+  const readings: TypedReadings = { ...asThePlate(1), airCharge: [10, "psi"] };
+  const expected = (unit: Parameters<typeof judge>[0]) => {
+    const one = judge(unit, readings).expected;
+    if (one.kind !== "known") throw new Error(one.kind);
+    return one.value;
+  };
+  // By hand: of ten litres one is feed; it comes beside the permeate, which fills as without it.
+  it("mixes nine parts of what the tank would hold with one of feed", () => {
+    const [mixed, plain] = [expected(blended).deliveredTds!, expected({ ...N1, ...tank }).deliveredTds!];
+    expect(mixed.value).toBeCloseTo(0.9 * plain.value + 0.1 * N1.testFeedMgPerL!, 6);
+    expect(mixed.high - mixed.low).toBeGreaterThan(plain.high - plain.low);
+  });
+  it("fills the tank in nine tenths of the hours", () => {
+    const hours = (unit: Parameters<typeof judge>[0]) =>
+      figure(judge(unit, readings).figures.asFound.fillingHours);
+    expect(hours(blended) / hours({ ...N1, ...tank })).toBeCloseTo(0.9, 6);
+  });
+  it("is named among what is taken for granted; a share nobody knows still expects nothing delivered", () => {
+    const ids = judge(blended, readings).assumed.map((one) => one.id);
+    expect(ids).toEqual(expect.arrayContaining(["blendShare", "blendWanders"]));
+    const { blendPercent: _, ...unknown } = blended;
+    expect(expected(unknown).deliveredTds).toBeUndefined();
+    expect(expected({ ...N1, ...tank, blendPercent: 10 })).toEqual(expected({ ...N1, ...tank }));
+  });
+});

@@ -14,6 +14,7 @@ import { elementReference } from "./element-reference.ts";
 import { pressureUnitOf } from "./figures.ts";
 import {
   elementFrom,
+  mixUnknown,
   physicsUnit,
   restrictorFrom,
   standardReadings,
@@ -132,7 +133,7 @@ function inTradeUnits(
   const meters = [...file.instruments.values()].filter((one) => one.kind === "tds");
   const usual = (meters.find((one) => one.usual) ?? meters[0])?.scale ?? "NaCl";
   const scale = usable(reading) ? scaleOf(reading, file) : usual;
-  const blended = file.unit.remineraliser || file.unit.blendValve;
+  const blended = mixUnknown(file);
   const out: Partial<Record<ExpectedId, Expected>> = {};
   for (const [port, interval] of Object.entries(ports) as [keyof typeof IDS, Interval][]) {
     const id = IDS[port];

@@ -124,6 +124,15 @@ export const RATING_RELATIVE = { flow: 0.09, salt: 0.22 } as const;
 export const nameplateAsReadings = (file: UnitFile): Outcome<StandardReadings> => plateOf(file.unit);
 
 const elementsOf = (unit: UnitFile["unit"]): number => (unit.twoElements ? 2 : 1);
+/** Two side by side drain what two labels say, two behind each other share the flow of one. */
+export const drainsOf = ({ twoElements, elementArrangement }: UnitFile["unit"]): number =>
+  twoElements && elementArrangement !== "series" ? 2 : 1;
+/** Share of feed behind the blend valve, where the record says it. */
+export const blendFractionOf = ({ blendValve, blendPercent }: UnitFile["unit"]): number | undefined =>
+  blendValve && blendPercent! > 0 && blendPercent! < 100 ? blendPercent! / 100 : undefined;
+/** What is delivered is more than what came through the membrane, by nobody knows how much. */
+export const mixUnknown = ({ unit }: Pick<UnitFile, "unit">): boolean =>
+  Boolean(unit.remineraliser || (unit.blendValve && blendFractionOf(unit) === undefined));
 const tanksOf = (unit: UnitFile["unit"]): number => (unit.twoTanks ? 2 : 1);
 
 const plateOf = rememberWith((unit: UnitFile["unit"]): Outcome<StandardReadings> => {
@@ -176,12 +185,14 @@ export function elementFrom(
   });
 }
 
-/** The restrictor: as rated, else as it passed at the reference readings. */
+/** The restrictor: as rated, else as it passed at the reference readings; of a label's drain, what the elements together let by. */
 export function restrictorFrom(set: StandardReadings, file: UnitFile): Restrictor {
   const { restrictorLPerH, restrictorAtKPaGauge } = file.unit;
   if (restrictorLPerH! > 0 && restrictorAtKPaGauge! > 0 && !set.drainLPerH!.u)
     return { kind: "rated", ratedLPerH: restrictorLPerH!, ratedKPa: restrictorAtKPaGauge! };
-  return { kind: "rated", ratedLPerH: set.drainLPerH!.value, ratedKPa: set.membranePressureKPaGauge!.value };
+  const drain = set.drainLPerH!;
+  const ratedLPerH = drain.u ? drain.value : (drain.value * drainsOf(file.unit)) / elementsOf(file.unit);
+  return { kind: "rated", ratedLPerH, ratedKPa: set.membranePressureKPaGauge!.value };
 }
 
 /** All its litres; two equal tanks at one charge are one of twice the volume. */
@@ -198,13 +209,17 @@ export const tankOf = (file: UnitFile, airChargeKPaGauge: number): Outcome<Tank>
     });
   });
 
-/** The unit as physics, with clean pre-filters; two equal elements are one of twice the area. */
+/**
+ * The unit as physics, with clean pre-filters. Two equal elements are one of twice the area, behind or beside each other: at one feed and
+ * drain flow the same water meets the same membrane, and a label says nothing of the friction along it.
+ */
 export function physicsUnit(
   file: UnitFile,
   context: Context,
   parts: { readonly element: Element; readonly restrictor: Restrictor; readonly tank?: Tank | undefined },
 ): Unit {
   const booster = boosterOf(file.unit);
+  const blendFraction = blendFractionOf(file.unit);
   return {
     cartridges: [{ id: "preFilters", dropKPa: CLEAN_FILTER.dropKPa, atLPerH: CLEAN_FILTER.atLPerH }],
     elements: [parts.element],
@@ -214,5 +229,6 @@ export function physicsUnit(
     atmosphericKPa: atmosphereOf(file),
     ...(file.unit.ventedTank && { storage: "vented" }),
     ...(booster && { booster }),
+    ...(blendFraction && { blendFraction }),
   };
 }

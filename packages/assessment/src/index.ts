@@ -12,7 +12,7 @@ export { dueItems, USUAL_MONTHS } from "./due.ts";
 export { expectedToday } from "./expected.ts";
 export { feedHistory } from "./feed-history.ts";
 export { feedWaterReadings, givenNames } from "./feed-water.ts";
-export { boosterOf } from "./from-records.ts";
+export { boosterOf, mixUnknown } from "./from-records.ts";
 export { lifeOnStrip, type PlacedLifePoint } from "./life-on-strip.ts";
 export { OFFICE_DEFAULTS, type Rule, rulesOf } from "./limits.ts";
 export { productWater, USUAL_PASSAGE } from "./product-water.ts";

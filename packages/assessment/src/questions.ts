@@ -1,7 +1,7 @@
 import { allKnown, propagate } from "@tapside/quantities";
 import type { SlotId, UnitFile } from "@tapside/records";
 import type { Question } from "./assessment.ts";
-import { boosterOf, membranePressure } from "./from-records.ts";
+import { boosterOf, drainsOf, membranePressure } from "./from-records.ts";
 import { amountOf, type PhaseReadings, scaleOf, usable } from "./internal/amounts.ts";
 import type { Visit } from "./internal/parts-in-service.ts";
 import { phaseReadings, visitsUpTo } from "./internal/phase-readings.ts";
@@ -155,7 +155,7 @@ function waterBalance(readings: PhaseReadings, file: UnitFile): Question[] {
     ];
   if (amountOf("afterFilterPressure", readings, file).kind !== "known") return [];
   const after = membranePressure(readings, file);
-  const { ratedRejectLPerH, testPressureKPaGauge, twoElements } = file.unit;
+  const { ratedRejectLPerH, testPressureKPaGauge, twoElements, elementArrangement } = file.unit;
   if (
     after.kind !== "known" ||
     !(after.value.value > 0) ||
@@ -166,7 +166,12 @@ function waterBalance(readings: PhaseReadings, file: UnitFile): Question[] {
   const ratio =
     drain.value.value / (ratedRejectLPerH! * Math.sqrt(after.value.value / testPressureKPaGauge!));
   // Two elements, the plate for one: one behind the other they share its drain flow, side by side they drain twice as much.
-  if (ratio > 0.5 && ratio < (twoElements ? 4 : 2)) return [];
+  const [least, most] = !twoElements
+    ? [1, 1]
+    : elementArrangement === undefined
+      ? [1, 2]
+      : [drainsOf(file.unit), drainsOf(file.unit)];
+  if (ratio > 0.5 * least && ratio < 2 * most) return [];
   return [
     {
       id: "drainAgainstRestrictor",

@@ -256,6 +256,8 @@ export interface Unit {
   readonly membraneAreaM2?: number;
   /** Two equal elements, one behind or beside the other: the nameplate's flows and area are those of one. */
   readonly twoElements?: boolean;
+  /** How two elements lie: side by side each has the label's drain flow, one behind the other they share it. Not said = as side by side. */
+  readonly elementArrangement?: ElementArrangement;
   readonly tankL?: number;
   /** Two equal tanks on one line: volume and acceptance are those of one. */
   readonly twoTanks?: boolean;
@@ -277,12 +279,16 @@ export interface Unit {
   readonly portsAbsent?: readonly PortId[];
   readonly remineraliser?: boolean;
   readonly blendValve?: boolean;
+  /** Share of feed water in the mix behind the blend valve, %. Not said = not known. */
+  readonly blendPercent?: number;
   readonly temperatureForm?: string;
   /** Where it lies while it hangs nowhere: shelf, van, workshop. */
   readonly storedAt?: string;
   /** Short code of the QR sticker on the box. */
   readonly sticker?: string;
 }
+
+export type ElementArrangement = "parallel" | "series";
 
 export type PartRole =
   | "sediment"

@@ -95,10 +95,11 @@ function unitLines(book: Book, file: UnitFile, { claim: says, decimalSign }: Mes
     unit.ratedPermeateLPerH && says.permeate(three(unit.ratedPermeateLPerH)),
     unit.ratedRejectionPercent && says.rejection(unit.ratedRejectionPercent),
     unit.testPressureKPaGauge && says.atPressure(three(unit.testPressureKPaGauge)),
-    unit.twoElements && says.twoElements,
+    unit.twoElements && says.twoElements(unit.elementArrangement),
     unit.boosterShutOffRiseKPa &&
       unit.boosterOpenFlowLPerH &&
       says.booster(three(unit.boosterShutOffRiseKPa), three(unit.boosterOpenFlowLPerH)),
+    unit.blendValve && unit.blendPercent && says.blended(three(unit.blendPercent)),
     unit.tankL && says.tank(three(unit.tankL), unit.twoTanks === true, unit.ventedTank === true),
   ].filter(Boolean);
   const places = unitHistory(book, unit.id).map((span) => {

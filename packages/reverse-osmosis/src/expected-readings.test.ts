@@ -28,6 +28,12 @@ const cases: readonly (readonly [string, Unit, Today])[] = [
     day(300, 18, 3000),
   ],
   ["a vented tank", { ...usual, storage: "vented" }, day(330, 22, 420)],
+  ["a tenth of feed blended in", { ...usual, blendFraction: 0.1 }, day(380, 15, 320)],
+  [
+    "a vented tank, a fifth blended in",
+    { ...usual, storage: "vented", blendFraction: 0.2 },
+    day(350, 12, 300),
+  ],
   [
     "two elements in series, a second tank",
     {

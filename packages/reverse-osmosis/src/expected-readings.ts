@@ -33,6 +33,8 @@ export interface Scatter {
   readonly filterDropRelative: number;
   readonly shutOffRatio: number;
   readonly airChargeKPa: number;
+  /** Of the share of feed that a blend valve lets by. */
+  readonly blendRelative: number;
   readonly flowReadingRelative: number;
   readonly solidsReadingRelative: number;
   readonly solidsStepMgPerL: number;
@@ -47,6 +49,7 @@ export const usualScatter: Scatter = {
   filterDropRelative: 0.5,
   shutOffRatio: 0.018,
   airChargeKPa: 7,
+  blendRelative: 0.1,
   flowReadingRelative: 0.015,
   solidsReadingRelative: 0.02,
   solidsStepMgPerL: 0.6,

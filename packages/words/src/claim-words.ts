@@ -12,7 +12,8 @@ export interface ClaimWords {
   permeate(litresPerHour: string): string;
   rejection(percent: number): string;
   atPressure(kPa: string): string;
-  readonly twoElements: string;
+  twoElements(arrangement: "parallel" | "series" | undefined): string;
+  blended(percent: string): string;
   booster(kPa: string, litresPerHour: string): string;
   tank(litres: string, two: boolean, vented: boolean): string;
   readonly store: string;

@@ -10,7 +10,7 @@ import { Gone } from "./gone.tsx";
 import { Remove } from "./remove.tsx";
 import { undoOrBack } from "./setup-keys.ts";
 import { pointSpecs } from "./specs/site-specs.ts";
-import { unitSpecs } from "./specs/unit-specs.ts";
+import { unitSpecsOf } from "./specs/unit-specs.ts";
 
 /** The unit as its plates and labels say it is: place, nameplate, tank, restrictor, chain, appliances. */
 export function UnitEditScreen({ id }: { id: string }) {
@@ -37,7 +37,7 @@ export function UnitEditScreen({ id }: { id: string }) {
       next={{ label: words.unit, hint: unit.name, to: `/unit/${id}` }}
     >
       {unit.point ? <Form kind="point" id={unit.point} specs={pointSpecs} /> : null}
-      <Form kind="unit" id={id} specs={unitSpecs} />
+      <Form kind="unit" id={id} specs={unitSpecsOf(unit)} />
       <Band tint>
         <strong>{words.parts}</strong>
       </Band>

@@ -1,4 +1,4 @@
-import { type Assessment, boosterOf, type ExpectedId, expectedToday } from "@tapside/assessment";
+import { type Assessment, boosterOf, type ExpectedId, expectedToday, mixUnknown } from "@tapside/assessment";
 import {
   absentPorts,
   type KeptVisit,
@@ -241,8 +241,7 @@ const Ports = memo(({ file, expected }: Pick<AnswersProps, "file" | "expected">)
 function whyNot(id: ExpectedId, file: UnitFile, expected: Assessment["expected"]): string {
   if (expected.kind === "missing") return messages.missing(expected);
   if (expected.kind === "refused") return messages.refusal(expected);
-  const { remineraliser, blendValve, tankL } = file.unit;
-  if (id === "deliveredTds" && (remineraliser || blendValve)) return words.blended;
-  if (!(tankL! > 0)) return messages.missing({ kind: "missing", missing: ["unit.tankL"] });
+  if (id === "deliveredTds" && mixUnknown(file)) return words.blended;
+  if (!(file.unit.tankL! > 0)) return messages.missing({ kind: "missing", missing: ["unit.tankL"] });
   return words.tankCannotFill;
 }

@@ -85,6 +85,11 @@ export const setupEn = {
     shutOffRatio: "Shut-off closes at this share of feed pressure",
     temperatureForm: "Temperature correction",
     twoElements: "Has two elements (nameplate: of one)",
+    elementArrangement: "How the two elements lie (not said: side by side)",
+    arrangements: {
+      parallel: "side by side (parallel): each drains as its plate says",
+      series: "one behind the other (series): they share one drain flow",
+    },
     twoTanks: "Has two tanks of this volume",
     ventedTank: "Tank without air pressure, with its own pump",
     boosterRise: "Booster pump after the filters: pressure it adds at no flow (blank: none)",
@@ -101,6 +106,7 @@ export const setupEn = {
     },
     remineraliser: "Has a remineraliser after the tank",
     blendValve: "Has a blend valve",
+    blendPercent: "Blend valve: share of feed in the mix, % (blank: not known)",
   },
   part: {
     role: "Part",

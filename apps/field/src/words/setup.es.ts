@@ -84,6 +84,11 @@ export const setupEs: Packs["first"]["setup"] = {
     shutOffRatio: "El corte cierra a esta parte de la presión de entrada",
     temperatureForm: "Corrección de temperatura",
     twoElements: "Tiene dos elementos (placa: de uno)",
+    elementArrangement: "Cómo están los dos elementos (sin indicar: en paralelo)",
+    arrangements: {
+      parallel: "en paralelo: cada uno drena lo que dice su placa",
+      series: "en serie: comparten un solo caudal de drenaje",
+    },
     twoTanks: "Tiene dos tanques de este volumen",
     ventedTank: "Tanque sin presión de aire, con su propia bomba",
     boosterRise: "Bomba elevadora tras los filtros: presión que agrega sin caudal (en blanco: no hay)",
@@ -100,6 +105,7 @@ export const setupEs: Packs["first"]["setup"] = {
     },
     remineraliser: "Tiene remineralizador después del tanque",
     blendValve: "Tiene válvula de mezcla",
+    blendPercent: "Válvula de mezcla: parte de agua de entrada, % (en blanco: no se sabe)",
   },
   part: {
     role: "Pieza",

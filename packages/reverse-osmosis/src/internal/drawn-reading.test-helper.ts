@@ -37,6 +37,7 @@ export function drawnReading(
       saltLPerM2H: e.saltLPerM2H * Math.exp(salt * s.saltRelative),
     })),
     restrictor: { ...unit.restrictor, scale: Math.exp(normal() * s.restrictorRelative) },
+    ...(unit.blendFraction && { blendFraction: unit.blendFraction * Math.exp(normal() * s.blendRelative) }),
     shutOff: { ...unit.shutOff, ratio: unit.shutOff.ratio + normal() * s.shutOffRatio },
     tanks: unit.tanks.map((t) => ({
       ...t,

@@ -9,6 +9,7 @@ export interface Draw {
   readonly filter: number;
   readonly ratio: number;
   readonly charge: number;
+  readonly blend: number;
   readonly pressure: number;
   readonly temperature: number;
   readonly solids: number;
@@ -21,10 +22,14 @@ export const middleDraw: Draw = {
   filter: 0,
   ratio: 0,
   charge: 0,
+  blend: 0,
   pressure: 0,
   temperature: 0,
   solids: 0,
 };
+
+/** Nothing but feed is no blend any more. */
+const MOST_BLEND = 0.95;
 
 /** The unit `draw` standard deviations off in each respect. */
 export function variedUnit(unit: Unit, scatter: Scatter, draw: Draw): Unit {
@@ -43,6 +48,9 @@ export function variedUnit(unit: Unit, scatter: Scatter, draw: Draw): Unit {
       ...unit.restrictor,
       scale: (unit.restrictor.scale ?? 1) * Math.exp(draw.restrictor * scatter.restrictorRelative),
     },
+    ...(unit.blendFraction && {
+      blendFraction: Math.min(MOST_BLEND, unit.blendFraction * Math.exp(draw.blend * scatter.blendRelative)),
+    }),
     shutOff: { ...unit.shutOff, ratio: unit.shutOff.ratio + draw.ratio * scatter.shutOffRatio },
     tanks: unit.tanks.map((tank) => ({
       ...tank,

@@ -21,7 +21,11 @@ export const claim: ClaimWords = {
   permeate: (litresPerHour) => `permeate ${litresPerHour} L/h`,
   rejection: (percent) => `rejection ${percent} %`,
   atPressure: (kPa) => `at ${kPa} kPa`,
-  twoElements: "two elements, the plate for one",
+  twoElements: (how) =>
+    how === undefined
+      ? "two elements, the plate for one"
+      : `two elements ${how === "series" ? "in series" : "in parallel"}, the plate for one`,
+  blended: (percent) => `${percent} % of feed blended in`,
   booster: (kPa, lPerH) => `booster ${kPa} kPa at no flow, ${lPerH} L/h at no rise`,
   tank: (litres, two, vented) => `${vented ? "vented tank" : "tank"} ${two ? "2 × " : ""}${litres} L`,
   store: "store",

@@ -17,6 +17,8 @@ const ASSUMED: Readonly<Record<string, string>> = {
   boosterOpenFlow: "its flow at no rise",
   boosterOffBelow: "its switch keeps it off below a feed pressure of",
   boosterCurve: "a booster's rise by its curve",
+  blendShare: "feed in the mix behind the blend valve",
+  blendWanders: "that share",
   usualDrain: "drain at the test pressure, as no restrictor is named",
   cleanFilterDrop: "drop of clean pre-filters at 80 L/h",
   cleanFilterDropU: "that drop",

@@ -22,7 +22,11 @@ export const claim: ClaimWords = {
   permeate: (litresPerHour) => `permeado ${litresPerHour} L/h`,
   rejection: (percent) => `rechazo de sales ${number(percent)} %`,
   atPressure: (kPa) => `a ${kPa} kPa`,
-  twoElements: "dos elementos, la placa es de uno",
+  twoElements: (how) =>
+    how === undefined
+      ? "dos elementos, la placa es de uno"
+      : `dos elementos ${how === "series" ? "en serie" : "en paralelo"}, la placa es de uno`,
+  blended: (percent) => `${percent} % de agua de entrada mezclada`,
   booster: (kPa, lPerH) => `bomba elevadora ${kPa} kPa sin caudal, ${lPerH} L/h sin presión`,
   tank: (litres, two, vented) =>
     `${vented ? "tanque sin presión" : "tanque"} ${two ? "2 × " : ""}${litres} L`,

@@ -19,6 +19,8 @@ const ASSUMED: Readonly<Record<string, string>> = {
   boosterOpenFlow: "su caudal sin presión agregada",
   boosterOffBelow: "su interruptor la deja apagada por debajo de una presión de entrada de",
   boosterCurve: "presión que agrega una bomba según su curva",
+  blendShare: "agua de entrada en la mezcla tras la válvula",
+  blendWanders: "esa parte",
   usualDrain: "drenaje a la presión de ensayo, pues no se indica restrictor",
   cleanFilterDrop: "caída de prefiltros limpios a 80 L/h",
   cleanFilterDropU: "esa caída",

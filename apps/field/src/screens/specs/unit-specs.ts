@@ -1,5 +1,5 @@
 import { USUAL_MONTHS } from "@tapside/assessment";
-import type { PartRole } from "@tapside/records";
+import type { PartRole, Unit } from "@tapside/records";
 import type { FieldSpec } from "../../look/form.tsx";
 import { officeWords } from "../../words/office.ts";
 import { setupWords } from "../../words/setup.ts";
@@ -12,7 +12,7 @@ export const storedSpecs: readonly FieldSpec[] = [
   { kind: "text", field: "storedAt", label: officeWords.storedAt },
 ];
 
-export const unitSpecs: readonly FieldSpec[] = [
+const unitSpecs: readonly FieldSpec[] = [
   { kind: "text", field: "name", label: words.name, required: true },
   { kind: "text", field: "serial", label: serial },
   {
@@ -119,6 +119,12 @@ export const unitSpecs: readonly FieldSpec[] = [
   },
   { kind: "date", field: "fittedOn", label: fittedOn },
   { kind: "flag", field: "twoElements", label: words.twoElements },
+  {
+    kind: "choice",
+    field: "elementArrangement",
+    label: words.elementArrangement,
+    choices: choicesOf(words.arrangements),
+  },
   { kind: "flag", field: "twoTanks", label: words.twoTanks },
   { kind: "flag", field: "ventedTank", label: words.ventedTank },
   {
@@ -148,7 +154,24 @@ export const unitSpecs: readonly FieldSpec[] = [
   { kind: "set", field: "portsAbsent", label: words.portsAbsent, choices: choicesOf(words.ports) },
   { kind: "flag", field: "remineraliser", label: words.remineraliser },
   { kind: "flag", field: "blendValve", label: words.blendValve },
+  {
+    kind: "number",
+    field: "blendPercent",
+    label: words.blendPercent,
+    baseUnit: "",
+    units: [""],
+    range: [0.5, 90],
+  },
 ];
+
+/** Asked only of units that have the part. */
+const ASKED_OF: Readonly<Record<string, (unit: Partial<Unit>) => boolean>> = {
+  elementArrangement: (unit) => unit.twoElements === true,
+  blendPercent: (unit) => unit.blendValve === true,
+};
+
+export const unitSpecsOf = (unit: Partial<Unit>): readonly FieldSpec[] =>
+  unitSpecs.filter(({ field }) => ASKED_OF[field]?.(unit) ?? true);
 
 const hourSpecs: readonly FieldSpec[] = (["ratedHours", "hoursAtFitting"] as const).map((field) => ({
   kind: "number",
