@@ -14,7 +14,7 @@ import {
 import { useState } from "react";
 import { useLocation } from "wouter";
 import { Band } from "../look/band.tsx";
-import { Screen } from "../look/screen.tsx";
+import { Rows, Screen } from "../look/screen.tsx";
 import { undoPress } from "../visit/go-on.ts";
 import type { OpenVisit } from "../visit/use-visit.ts";
 import { leaveWayBack } from "../visit/way-back.ts";
@@ -22,20 +22,32 @@ import { asAnswers } from "./as-answers.ts";
 import { NoteEntry } from "./note-entry.tsx";
 import { causeWords as words } from "./words.ts";
 
-/** One test of the search: where, what to prepare, and a place for each of its signs. */
+/** One test of the search: where, what to prepare, and a place for each of its signs; the next key reads the first that was not. */
 export default function CauseTest({ open, test }: { open: OpenVisit; test: string }) {
   const id = TEST_IDS.find((one) => one === test);
   const [typing, setTyping] = useState<SignId>();
+  const enter = useEnter(open, setTyping);
   const back = `${open.base}/cause`;
   if (!id) return <p className="band">{words.notThere}</p>;
   if (typing) return <NoteEntry open={open} sign={typing} onDone={() => setTyping(undefined)} />;
   const { signs, setUp, minutes }: Test = TESTS[id];
+  const unread = signs.find((sign) => isUnread(open, sign));
+  const keys = unread
+    ? {
+        middle: { label: words.causesKey, to: back, picture: <Rows /> },
+        next: {
+          label: words.readIt,
+          hint: words.enterSign(words.signs[unread]),
+          onPress: () => enter(unread),
+        },
+      }
+    : { next: { label: words.title, to: back } };
   return (
     <Screen
       title={words.tests[id]}
       subtitle={words.at(words.minutes(minutes), words.ports[id])}
       back={undoPress(open)}
-      next={{ label: words.title, to: back }}
+      {...keys}
     >
       {setUp ? (
         <Band tint>
@@ -44,14 +56,34 @@ export default function CauseTest({ open, test }: { open: OpenVisit; test: strin
         </Band>
       ) : null}
       {signs.map((sign) => (
-        <SignPlace key={sign} open={open} sign={sign} onType={() => setTyping(sign)} />
+        <SignPlace key={sign} open={open} sign={sign} onEnter={() => enter(sign)} />
       ))}
     </Screen>
   );
 }
 
-function SignPlace({ open, sign, onType }: { open: OpenVisit; sign: SignId; onType: () => void }) {
+/** Leads to where a sign is entered: its own reading of the visit, or a number only this search asks for. */
+function useEnter(open: OpenVisit, type: (sign: SignId) => void) {
   const [, navigate] = useLocation();
+  return (sign: SignId) => {
+    const slot = slotToRead(sign);
+    if (!slot) return type(sign);
+    const phase = phaseNow(open);
+    leaveWayBack(open.base, `read:${phase}:${slot}`, "cause");
+    navigate(`${open.base}/read/${phase}/${slot}`);
+  };
+}
+
+/** A number that was not entered in this phase; a look has its keys on the page. */
+function isUnread(open: OpenVisit, sign: SignId): boolean {
+  if (SIGNS[sign].kind === "look") return false;
+  const slot = slotToRead(sign);
+  const phase = phaseNow(open);
+  const kept = slot ? open.visit.readings[phase][slot] : undefined;
+  return !kept && typeof answersOf(open)[noteOf(sign, phase)] !== "number";
+}
+
+function SignPlace({ open, sign, onEnter }: { open: OpenVisit; sign: SignId; onEnter: () => void }) {
   const slot = slotToRead(sign);
   const phase = phaseNow(open);
   const noted = answersOf(open)[noteOf(sign, phase)];
@@ -65,13 +97,9 @@ function SignPlace({ open, sign, onType }: { open: OpenVisit; sign: SignId; onTy
       ? words.signText(sign, noted)
       : "";
   const text = read && isDoubtful ? words.notUsed(read) : read;
-  const goToSlot = () => {
-    leaveWayBack(open.base, `read:${phase}:${slot}`, "cause");
-    navigate(`${open.base}/read/${phase}/${slot}`);
-  };
   return (
     <>
-      <Band press={{ onPress: slot ? goToSlot : onType }}>
+      <Band press={{ onPress: onEnter }}>
         <span className="name">{words.enterSign(words.signs[sign])}</span>
         <p className="note">{text || words.again}</p>
       </Band>

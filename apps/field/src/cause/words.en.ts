@@ -5,6 +5,8 @@ import { causesEn } from "@tapside/words/en/causes";
 export const causeEn = {
   ...causesEn,
   title: "Find the cause",
+  causesKey: "Causes",
+  readIt: "Read",
   fromModel: "Odds from a model, not from field counts. For the technician only.",
   thinking: "Weighing the readings…",
   noUnit: "Cannot tell yet: the unit's label or its numbers at commissioning are missing.",

@@ -6,6 +6,8 @@ const capital = (text: string) => `${text[0]?.toUpperCase() ?? ""}${text.slice(1
 export const causeEs: Packs["cause"]["cause"] = {
   ...causesEs,
   title: "Buscar la causa",
+  causesKey: "Causas",
+  readIt: "Leer",
   fromModel: "Probabilidades de un modelo, no de casos contados. Solo para el técnico.",
   thinking: "Sopesando las lecturas…",
   noUnit: "Aún no se puede saber: faltan la placa del equipo o sus números de la puesta en marcha.",
