@@ -1,3 +1,4 @@
+import { codeOfUnit } from "@tapside/book";
 import type { Page } from "playwright";
 
 /** One screen to look at: where it is in the demo book, and what is done there before the picture. */
@@ -78,6 +79,14 @@ export const PLACES: Readonly<Record<string, readonly Place[]>> = {
   ],
   "/scan": [{ name: "scan", to: "/scan" }],
   "/s/:code": [{ name: "sticker-new", to: "/s/0000-0000" }],
+  "/call/:code": [{ name: "call", to: `/call/${codeOfUnit(UNIT)}` }],
+  "/called/:code/:said": [
+    {
+      name: "called",
+      to: `/called/${codeOfUnit(UNIT)}/${encodeURIComponent("at=2026-03-02T06:10:00.000Z&items=weak&drain=runs&alarm=E4&name=K. Finch")}`,
+      ready: "main .capital",
+    },
+  ],
   "/list": [{ name: "list", to: "/list" }],
   "/stickers": [{ name: "stickers", to: "/stickers" }],
   "/unit/:id": [unit("sallow", ""), unit("two-elements", "", "demo:28:unit"), unit("bare", "", "shots-unit")],

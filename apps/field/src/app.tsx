@@ -33,7 +33,7 @@ const UNIT = /^\/(?:unit\/[^/]+(?:\/edit)?|(?:part|appliance|instrument|model)\/
 
 /** Places whose screens come with `OfficeRoutes`. */
 const OFFICE =
-  /^\/(?:day|month|van|scan|s|list|stickers|chain|point|site\/[^/]+\/owner|part\/[^/]+\/move|instrument\/[^/]+\/ledger|unit\/[^/]+\/(?:at|due|photos|plan|move|sticker|claim|kitchen|sensor))(?:\/|$)/;
+  /^\/(?:day|month|van|scan|s|call|called|list|stickers|chain|point|site\/[^/]+\/owner|part\/[^/]+\/move|instrument\/[^/]+\/ledger|unit\/[^/]+\/(?:at|due|photos|plan|move|sticker|claim|kitchen|sensor))(?:\/|$)/;
 
 const CountsScreen = lazy(withWords(["visit", "cause"], () => import("./screens/counts.tsx")));
 const tryScreen = withWords(["visit"], () => import("./try/try.tsx"));

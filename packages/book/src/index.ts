@@ -13,6 +13,14 @@ export {
   typedAmongNeighbours,
 } from "./feed-among-neighbours.ts";
 export { keptDueList } from "./kept-due-list.ts";
+export {
+  CALL_ITEMS,
+  type CallItem,
+  callLink,
+  complaintItems,
+  type KitchenCall,
+  readCall,
+} from "./kitchen-call.ts";
 export { type KitchenOfUnit, kitchenOfUnit, type LitresFrom, usesOf } from "./kitchen-of-unit.ts";
 export { type LabelText, labelText, lotAndSerial } from "./label-text.ts";
 export { type ListEdit, listEdits } from "./list-edits.ts";

@@ -8,9 +8,8 @@ import {
   type UnitFile,
   USUAL_DRAW_L,
 } from "@tapside/records";
-import { COMPLAINTS, type Complaint } from "./causes.ts";
+import { complaintOf } from "./complaint-of.ts";
 import type { Scene, Usual } from "./scene.ts";
-import { SEARCH } from "./search-answers.ts";
 import { signValue } from "./sign-value.ts";
 import { type Readings, SIGN_IDS, SIGNS, type SignId } from "./signs.ts";
 import { SLOT_OF_SIGN } from "./slot-of-sign.ts";
@@ -101,14 +100,8 @@ const months = (from: string | undefined, to: string | undefined): number | unde
   return Number.isFinite(span) && span >= 0 ? span : undefined;
 };
 
-const given = <K extends string>(name: K, value: number | undefined) =>
-  (value === undefined ? {} : { [name]: value }) as { readonly [P in K]?: number };
-
-function complaintOf(visit: KeptVisit): { readonly complaint?: Complaint } {
-  const said = (visit.answers as Readonly<Record<string, unknown>>)[SEARCH.complaint];
-  if (COMPLAINTS.includes(said as Complaint)) return { complaint: said as Complaint };
-  return visit.kind && visit.kind !== "callOut" ? { complaint: "routine" } : {};
-}
+const given = <K extends string, V>(name: K, value: V | undefined) =>
+  (value === undefined ? {} : { [name]: value }) as { readonly [P in K]?: V };
 
 /** Ages and litres of the parts that are in now. */
 function agesOf(file: UnitFile, visit: KeptVisit, readings: Readings) {
@@ -219,7 +212,7 @@ export function caseFromFile(
     softener: file.parts.some((part) => (part.role as string) === "softener"),
     remineraliser: file.unit.remineraliser ?? false,
     blendValve,
-    ...complaintOf(visit),
+    ...given("complaint", complaintOf(visit)),
     ...agesOf(file, visit, readings),
     impossible: impossibleTests(file, { booster: unit.value.unit.booster !== undefined, bypass }),
   };

@@ -1,6 +1,8 @@
 export { type Advice, advise, type Step, SURE } from "./advise.ts";
+export { type BeforeDriving, beforeDriving, type SaidByKitchen } from "./before-driving.ts";
 export { caseFromFile, doubtOf, type FileCase, noteAnswers, noteOf } from "./case-from-file.ts";
 export { CAUSE_IDS, CAUSES, type CauseId, COMPLAINTS, type Complaint } from "./causes.ts";
+export { complaintOf } from "./complaint-of.ts";
 export { countsFrom, countsInBook, USUAL_WORTH } from "./counts-in-book.ts";
 export { type Diagnosis, diagnose } from "./diagnose.ts";
 export { type DonorBank, donorBank } from "./donors.ts";

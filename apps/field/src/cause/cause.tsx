@@ -2,6 +2,7 @@ import {
   answersOf,
   type CauseId,
   COMPLAINTS,
+  complaintOf,
   confirmedIn,
   countsInBook,
   type Diagnosis,
@@ -211,6 +212,7 @@ function Confirm({ open }: { open: OpenVisit }) {
 /** Why somebody called: one of a few, taken back by a second tap. */
 function Complaints({ open }: { open: OpenVisit }) {
   const said = answersOf(open)[SEARCH.complaint];
+  const taken = complaintOf(open.visit);
   return (
     <fieldset className="answers">
       <legend>{words.said}</legend>
@@ -218,7 +220,7 @@ function Complaints({ open }: { open: OpenVisit }) {
         <button
           type="button"
           key={one}
-          aria-pressed={said === one}
+          aria-pressed={taken === one}
           onClick={() => open.write({ [`answer:${SEARCH.complaint}`]: said === one ? null : one })}
         >
           {words.complaints[one]}

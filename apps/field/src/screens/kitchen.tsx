@@ -1,7 +1,9 @@
 import { assess } from "@tapside/assessment";
+import { codeOfUnit } from "@tapside/book";
 import { freeze, type UnitFile, unitFile } from "@tapside/records";
 import type { RecordContent } from "@tapside/report";
 import { useState } from "react";
+import { callWords } from "../call/words.ts";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
 import { handOver } from "../store/hand-over.ts";
@@ -52,6 +54,10 @@ export function KitchenScreen({ id, from }: KitchenScreenProps) {
       ) : (
         <Band tint>{officeWords.noVisitJudged}</Band>
       )}
+      <Band press={{ to: `/call/${file.unit.sticker ?? codeOfUnit(file.unit.id)}` }}>
+        <span className="name">{callWords.forTechnician}</span>
+        <p className="note">{callWords.forTechnicianHint}</p>
+      </Band>
       {snapshot.book.settings.get("settings")?.phone ? null : (
         <Band tint press={{ to: "/settings" }}>
           {officeWords.noPhoneYet}

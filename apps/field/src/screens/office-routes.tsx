@@ -1,5 +1,7 @@
 import type { PartRole } from "@tapside/records";
 import { Route, Switch } from "wouter";
+import { CallScreen } from "../call/call.tsx";
+import { CalledScreen } from "../call/called.tsx";
 import { ChainScreen } from "./chain.tsx";
 import { ClaimScreen } from "./claim.tsx";
 import { DayScreen, PlanScreen } from "./day-plan.tsx";
@@ -34,6 +36,10 @@ export function OfficeRoutes() {
       <Route path="/van/:role">{({ role }) => <VanPartScreen role={role as PartRole} key={role} />}</Route>
       <Route path="/scan" component={ScanScreen} />
       <Route path="/s/:code">{({ code }) => <StickerScreen code={code} key={code} />}</Route>
+      <Route path="/call/:code">{({ code }) => <CallScreen code={code} key={code} />}</Route>
+      <Route path="/called/:code/:said">
+        {({ said }) => <CalledScreen text={location.hash} key={said} />}
+      </Route>
       <Route path="/list" component={ListInScreen} />
       <Route path="/stickers" component={StickersScreen} />
       <Route path="/chain/:name">{({ name }) => <ChainScreen name={decodeURIComponent(name)} />}</Route>

@@ -1,8 +1,13 @@
-import type { VisitKind } from "@tapside/records";
+import type { FieldValue, VisitKind } from "@tapside/records";
 import type { LiveBook } from "../store/open-book.ts";
 
-/** Opens a visit at a unit and returns its id. */
-export function startVisit(live: LiveBook, unitId: string, kind: VisitKind): string {
+/** Opens a visit at a unit, with what is known of it already, and returns its id. */
+export function startVisit(
+  live: LiveBook,
+  unitId: string,
+  kind: VisitKind,
+  known: Readonly<Record<string, FieldValue>> = {},
+): string {
   const { book } = live.snapshot();
   const id = live.newId();
   const technician = book.settings.get("settings")?.technician;
@@ -12,6 +17,7 @@ export function startVisit(live: LiveBook, unitId: string, kind: VisitKind): str
     kind,
     startedAt: new Date().toISOString(),
     technician: technician ?? null,
+    ...known,
   });
   return id;
 }

@@ -1,3 +1,4 @@
+import { callEn } from "../call/words.en.ts";
 import { kitchenDayEn } from "../kitchen-day/words.en.ts";
 import { tryEn } from "../try/words.en.ts";
 import { kindEn } from "../visit/kind-words.en.ts";
@@ -11,4 +12,5 @@ export const visitPackEn = {
   procedures: procedureEn,
   tryOut: tryEn,
   kitchenDay: kitchenDayEn,
+  call: callEn,
 };

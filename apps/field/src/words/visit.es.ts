@@ -1,3 +1,4 @@
+import { callEs } from "../call/words.es.ts";
 import { kitchenDayEs } from "../kitchen-day/words.es.ts";
 import { tryEs } from "../try/words.es.ts";
 import { kindEs } from "../visit/kind-words.es.ts";
@@ -11,4 +12,5 @@ export const visitPackEs: Packs["visit"] = {
   procedures: procedureEs,
   tryOut: tryEs,
   kitchenDay: kitchenDayEs,
+  call: callEs,
 };

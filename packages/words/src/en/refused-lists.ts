@@ -24,5 +24,6 @@ export const refusedLists: Readonly<Record<string, Said>> = {
   "row-code-taken": ({ text }) => `The site code ${text} belongs to another site of the list.`,
   "row-twice": ({ column, text, line }) => `${column} ${text} stands in line ${line} already.`,
   "sticker-unreadable": "This is no code of a sticker: eight letters and digits.",
+  "call-unreadable": "This is no message from a kitchen, or it broke on its way. Ask for it once more.",
   "sticker-mistyped": "One sign of this code is wrong. Look again.",
 };

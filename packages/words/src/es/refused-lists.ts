@@ -31,5 +31,6 @@ export const refusedLists: Readonly<Record<string, Said>> = {
   "row-code-taken": ({ text }) => `El código de sitio ${text} pertenece a otro sitio de la lista.`,
   "row-twice": ({ column, text, line }) => `${column} ${text} ya está en la línea ${line}.`,
   "sticker-unreadable": "No es un código de adhesivo: ocho letras y cifras.",
+  "call-unreadable": "No es un mensaje de una cocina, o se cortó en el camino. Pídalo otra vez.",
   "sticker-mistyped": "Un signo de este código está mal. Mire de nuevo.",
 };

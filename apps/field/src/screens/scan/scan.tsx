@@ -1,6 +1,7 @@
 import { readSticker, unitOfSticker } from "@tapside/book";
 import { useId, useRef, useState } from "react";
 import { useLocation } from "wouter";
+import { CallScreen } from "../../call/call.tsx";
 import { Band } from "../../look/band.tsx";
 import { pickFile } from "../../look/pick-photo.ts";
 import { Screen } from "../../look/screen.tsx";
@@ -30,6 +31,11 @@ export function ScanScreen() {
   const video = useRef<HTMLVideoElement>(null);
   /** Opens the unit of a code, or the question which unit a new sticker goes on. */
   const open = (text: string): boolean => {
+    const call = /#(\/called\/\S+)/.exec(text)?.[1];
+    if (call) {
+      location.hash = call;
+      return true;
+    }
     const unit = /#\/unit\/([^/?\s]+)/.exec(text)?.[1];
     if (unit && snapshot.book.unit.has(unit)) {
       navigate(`/unit/${unit}`);
@@ -92,13 +98,14 @@ export function ScanScreen() {
   );
 }
 
-/** Where a sticker leads: to its unit, or to the question which unit it goes on. */
+/** Where a sticker leads: to its unit, or to the question which unit it goes on; on a phone without a book it is the kitchen that asks. */
 export function StickerScreen({ code }: { code: string }) {
   const { live, snapshot } = useBook();
   const [, navigate] = useLocation();
   const lines = useUnitLines();
   const read = readSticker(decodeURIComponent(code));
   const unit = read.kind === "known" ? unitOfSticker(snapshot.book, read.value) : undefined;
+  if (snapshot.book.unit.size === 0) return <CallScreen code={code} />;
   const stick = (to: string) => {
     if (read.kind === "known") void live.write("unit", to, { sticker: read.value });
     navigate(`/unit/${to}`);
