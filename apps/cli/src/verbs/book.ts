@@ -1,5 +1,6 @@
 import { formatFigure } from "@tapside/words";
 import type { CommandVerb } from "../command-verb.ts";
+import { calledVerb } from "./book-called.ts";
 import { claimVerb, stickersVerb } from "./book-claim.ts";
 import { calendarVerb, dueVerb, likelyVerb, monthVerb, vanVerb } from "./book-due.ts";
 import { openVisit } from "./book-file.ts";
@@ -55,6 +56,7 @@ export const bookVerbs: Readonly<Record<string, CommandVerb>> = {
   use: useVerb,
   van: vanVerb,
   likely: likelyVerb,
+  called: calledVerb,
   neighbours: neighboursVerb,
   meters: metersVerb,
   import: importVerb,

@@ -14,7 +14,8 @@ export const bookWordsEn: BookWords = {
   dueSoon: (count, part, short, toOrder) =>
     `due within 31 days: ${count} × ${part}${short === undefined ? ", not counted" : `, short ${short}, to order ${toOrder}`}`,
   vanNotCounted: "Nothing in this van was ever counted: nothing can be said to be short.",
-  likely: (odds, part, stops) => `${odds} ${part}, over ${stops} stops`,
+  likely: (odds, part, stops) => `${odds} ${part}, over ${stops} ${stops === 1 ? "stop" : "stops"}`,
+  noUnitOfSticker: (code) => `No unit of this book carries the sticker ${code}.`,
   noneLikely: "No part is wanted with one in ten or more.",
   noDay: (typed) => `"${typed}" is no day written as 2026-11-25.`,
   nameAFile: "Name an exported file.",

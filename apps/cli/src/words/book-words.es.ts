@@ -14,7 +14,8 @@ export const bookWordsEs: BookWords = {
   dueSoon: (count, part, short, toOrder) =>
     `vence en 31 días: ${count} × ${part}${short === undefined ? ", sin contar" : `, faltan ${short}, por pedir ${toOrder}`}`,
   vanNotCounted: "En esta camioneta nunca se contó nada: no se puede decir qué falta.",
-  likely: (odds, part, stops) => `${odds} ${part}, en ${stops} paradas`,
+  likely: (odds, part, stops) => `${odds} ${part}, en ${stops} ${stops === 1 ? "parada" : "paradas"}`,
+  noUnitOfSticker: (code) => `Ningún equipo de este libro lleva el adhesivo ${code}.`,
   noneLikely: "Ninguna pieza hará falta con una en diez o más.",
   noDay: (typed) => `"${typed}" no es un día escrito como 2026-11-25.`,
   nameAFile: "Indique un archivo exportado.",

@@ -20,6 +20,7 @@ export interface BookWords {
   readonly vanNotCounted: string;
   likely(odds: string, part: string, stops: number): string;
   readonly noneLikely: string;
+  noUnitOfSticker(code: string): string;
   noDay(typed: string): string;
   readonly nameAFile: string;
   readonly nameAList: string;
