@@ -44,7 +44,7 @@ function lineOffFlow(hidden: Hidden, drainLPerH: number): number {
 /** What the tank and everything behind it show. */
 function behindTheElement(hidden: Hidden, open: FlowingPoint | undefined) {
   const { unit, conditions } = hidden.situation;
-  const fullKPa = fullTankKPaGauge(hidden, open);
+  const fullKPa = fullTankKPaGauge(hidden);
   const { blendFraction: _, ...unblended } = unit;
   const filled = filling(unblended, conditions, {
     segments: SEGMENTS,

@@ -1,18 +1,17 @@
 import {
-  type FlowingPoint,
   naclOsmoticPressureKPa,
   shutOffPressureKPaGauge,
+  standingPressureKPaGauge,
   storedLitres,
   tankFullKPaGauge,
   type Unit,
 } from "@tapside/reverse-osmosis";
 import type { Hidden } from "../hidden.ts";
 
-/** Where the tank comes to rest: at shut-off, or where the element can press no further. */
-export function fullTankKPaGauge(hidden: Hidden, open: FlowingPoint | undefined): number {
+/** Where the tank comes to rest: at shut-off, which stands behind filters and booster, or where the element can press no further. */
+export function fullTankKPaGauge(hidden: Hidden): number {
   const { unit, conditions } = hidden.situation;
-  const riseKPa = unit.booster && open ? unit.booster.shutOffRiseKPa * 0.5 : 0;
-  const static_ = hidden.staticPressureKPaGauge + riseKPa;
+  const static_ = standingPressureKPaGauge(unit, conditions, hidden.staticPressureKPaGauge);
   const osmotic = naclOsmoticPressureKPa(conditions.feedMgPerL * 1.3, conditions.temperatureC);
   const most = Math.max(1, static_ - osmotic);
   if (unit.shutOff.stuckOpen) {
