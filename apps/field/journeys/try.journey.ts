@@ -40,6 +40,25 @@ describe("trying a change on a unit, offline", () => {
     await shoot(phone, `try-changed${suffix}`);
     await phone.page.evaluate(() => window.scrollTo(0, 420));
     await shoot(phone, `try-below${suffix}`);
+    await phone.tap(/^After standing/);
+    const night = litresToRun(await phone.page.locator("main").textContent());
+    await phone.checkAccess("standing");
+    await phone.page.getByText("before judging").scrollIntoViewIfNeeded();
+    await shoot(phone, `try-standing${suffix}`);
+    await phone.tap(/^Break/);
+    expect(litresToRun(await phone.page.locator("main").textContent())).toBeLessThanOrEqual(night);
+    await phone.tap(/^After standing/);
+    await phone.tap(/^A wanted recovery/);
+    const restrictor = phone.page.locator(".answer", { hasText: "mL/min" });
+    const at25 = mLPerMin(await restrictor.textContent());
+    for (let n = 0; n < 2; n++) await phone.tap("Recovery: less");
+    await phone.page.getByText("15 %", { exact: true }).waitFor();
+    await expect.poll(async () => mLPerMin(await restrictor.textContent())).toBeGreaterThan(at25);
+    await phone.tap("Winter: less");
+    await phone.checkAccess("restrictor");
+    await restrictor.scrollIntoViewIfNeeded();
+    await shoot(phone, `try-restrictor${suffix}`);
+    await phone.tap(/^A wanted recovery/);
     expect(await phone.page.locator("main").innerHTML()).not.toMatch(/NaN|undefined|Infinity/);
     await phone.tap(/^As it is/);
     expect(await answer.textContent()).toBe(before);
@@ -62,6 +81,20 @@ describe("trying a change on a unit, offline", () => {
     await phone.close();
   });
 });
+
+/** "Let 0.2–0.6 L run, …": the upper end. */
+function litresToRun(text: string | null): number {
+  const found = /Let [\d.]+–([\d.]+) L run/.exec(text ?? "");
+  if (!found) throw new Error(`no litres to run in ${text}`);
+  return Number(found[1]);
+}
+
+/** "…770 mL/min, now 900 mL/min". */
+function mLPerMin(text: string | null): number {
+  const found = /(\d+) mL\/min/.exec(text ?? "");
+  if (!found) throw new Error(`no mL/min in ${text}`);
+  return Number(found[1]);
+}
 
 /** "Full in2.6 h, now 2.1 h…" */
 function hours(text: string | null): { changed: number; now: number } {

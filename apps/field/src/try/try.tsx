@@ -10,9 +10,12 @@ import { whyNot } from "../screens/why-not.ts";
 import { useBook } from "../store/use-book.ts";
 import { contextNow } from "../visit/context-now.ts";
 import { applied, asItIs, type Tried } from "./change.ts";
+import { Fold } from "./fold.tsx";
 import { Knobs } from "./knobs.tsx";
 import { outcomeOf, type TriedOutcome } from "./outcome-of.ts";
 import { ElementPicture, FillingPicture, short, TankPicture } from "./pictures.tsx";
+import { RecoveryWanted } from "./recovery-wanted.tsx";
+import { Standing } from "./standing.tsx";
 import "./try.css";
 import { tryWords as words } from "./words.ts";
 
@@ -40,10 +43,11 @@ function Bench({ file, base }: { file: UnitFile; base: UnitAsRead }) {
   const [tried, setTried] = useState<Tried>(start);
   const fresh = useMemo(() => elementAsNew(file, contextNow(snapshot.book)), [file, snapshot.book]);
   const now = useMemo(() => outcomeOf(base), [base]);
-  const changed = useMemo(() => {
+  const asTried = useMemo(() => {
     const element = fresh.kind === "known" ? base.unit.elements.map(() => fresh.value) : base.unit.elements;
-    return outcomeOf(applied(base, tried, element));
+    return applied(base, tried, element);
   }, [base, tried, fresh]);
+  const changed = useMemo(() => outcomeOf(asTried), [asTried]);
   const visit = file.visits.find((one) => one.id === base.visit);
   return (
     <Screen
@@ -69,6 +73,12 @@ function Bench({ file, base }: { file: UnitFile; base: UnitAsRead }) {
             </Band>
           </>
         ) : null}
+        <Fold title={words.standing} hint={words.standingHint}>
+          {() => <Standing base={base} changed={asTried} />}
+        </Fold>
+        <Fold title={words.restrictorWanted} hint={words.restrictorWantedHint}>
+          {() => <RecoveryWanted file={file} own={base.unit.restrictor} tried={asTried} />}
+        </Fold>
         <Band tint>
           <p className="note">{words.estimate}</p>
         </Band>

@@ -1,3 +1,4 @@
+import type { ScaleMineral, Season } from "@tapside/reverse-osmosis";
 import type { KnobId, PartId } from "./change.ts";
 
 /** What the page of changes says. */
@@ -45,6 +46,36 @@ export const tryEn = {
   ofL: (v: string) => `of ${v} L`,
   usable: (v: string) => `${v} L usable`,
   ppm: (v: string) => `${v} ppm`,
+  standing: "After standing",
+  standingHint: "salt creep, the first water, how much to let run",
+  stood: { 2: "Break", 10: "Night", 60: "Weekend", 400: "Holiday" } as Readonly<
+    Record<2 | 10 | 60 | 400, string>
+  >,
+  firstWater: "First water at the sample valve",
+  firstPpm: "first water, ppm",
+  letRun: (litres: string, minutes: string) => `Let ${litres} run, ${minutes}, before judging.`,
+  nothingToLetRun: "Nothing need run before judging.",
+  creep:
+    "While nothing flows, salt creeps through the membrane. How much water it holds is known to about a factor of two.",
+  min: (v: string) => `${v} min`,
+  restrictorWanted: "A wanted recovery",
+  restrictorWantedHint: "its restrictor, winter and summer, without scale",
+  wantedRecovery: "Recovery",
+  seasons: { winter: "Winter", summer: "Summer" } as Readonly<Record<Season, string>>,
+  restrictorAt: (psi: string) => `Restrictor, at ${psi} psi`,
+  mLPerMin: (v: string) => `${v} mL/min`,
+  recoveryIn: (season: string, water: string) => `${season}, ${water}`,
+  heldByScale: (wanted: string) => `Kept below scale: less than ${wanted}.`,
+  minerals: {
+    calcite: "calcite",
+    gypsum: "gypsum",
+    fluorite: "fluorite",
+    amorphousSilica: "silica",
+  } as Readonly<Record<ScaleMineral, string>>,
+  scaleFrom: (mineral: string, recovery: string) => `${mineral} may settle above ${recovery}`,
+  noScale: (recovery: string) => `nothing settles up to ${recovery}`,
+  restrictorCare:
+    "With the tank empty. Scale is told to about ± 5 points. Close the feed and let the pressure off before changing a restrictor.",
   estimate:
     "Estimate from the model: about ± 12 % in time, ± 20 % in ppm. Pressure above the plate needs a reducing valve.",
 };

@@ -1,0 +1,67 @@
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { choose, fill } from "./kitchen.ts";
+import { closeBrowser, openBrowser, type Phone, pickUpPhone } from "./phone.ts";
+import { PLATE, smallBook, takeIn } from "./small-book.ts";
+
+const LIE = "How the two elements lie (not said: side by side)";
+
+let phone: Phone;
+const at = (place: string) => phone.page.goto(`${new URL(`#${place}`, phone.page.url())}`);
+
+beforeAll(async () => {
+  await openBrowser();
+  phone = await pickUpPhone({ width: 360 });
+  await takeIn(phone.page, smallBook());
+  await phone.offline();
+});
+afterAll(async () => {
+  await phone?.close();
+  await closeBrowser();
+});
+
+/** Middle of what is expected in a port's band. */
+async function expected(port: string): Promise<number> {
+  const name = await phone.page
+    .locator(".port", { hasText: port })
+    .locator("svg[aria-label^=expected]")
+    .getAttribute("aria-label");
+  const ends = /([\d.]+)–([\d.]+)/.exec(name ?? "");
+  if (!ends) throw new Error(`nothing expected at ${port}: ${name}`);
+  return (Number(ends[1]) + Number(ends[2])) / 2;
+}
+
+/** The two numbers stand there when it is asked again. */
+async function askToday(texts: readonly string[] = []) {
+  await at("/unit/unit/expected");
+  for (const text of texts) {
+    for (const key of [...text]) await phone.page.locator(`.key[data-key="${key}"]`).click();
+    await phone.page.locator(".thumb .next").click();
+  }
+  await phone.page.locator(".port:visible").first().waitFor();
+}
+
+it("how two elements lie and the share of a blend valve are asked only where they are, and change what every port should read", async () => {
+  const { page } = phone;
+  await askToday(["58", "12"]);
+  const [drain, delivered] = [await expected("Drain flow"), await expected("Delivered")];
+  await at("/unit/unit/edit");
+  await page.getByText("Has two elements (nameplate: of one)").waitFor();
+  expect(await page.getByLabel(LIE).count()).toBe(0);
+  expect(await page.getByLabel(/^Blend valve: share/).count()).toBe(0);
+  await page.getByText("Has two elements (nameplate: of one)").click();
+  await choose(phone, LIE, "one behind the other (series): they share one drain flow");
+  await page.getByText("Has a blend valve").click();
+  await fill(phone, /^Blend valve: share/, "10");
+  await phone.checkAccess("composed unit");
+  await askToday();
+  await phone.checkAccess("what a composed unit should read");
+  // A tenth of the label's feed is 50 mg/L; the tank's share of it falls by a tenth.
+  expect(await expected("Delivered")).toBeGreaterThan(delivered + 0.05 * Number(PLATE.testFeedMgPerL));
+  expect(await expected("Drain flow")).toBeGreaterThan(0.8 * drain);
+  expect(await expected("Drain flow")).toBeLessThan(1.05 * drain);
+  await at("/unit/unit/edit");
+  await choose(phone, LIE, "side by side (parallel): each drains as its plate says");
+  await askToday();
+  expect(await expected("Drain flow")).toBeGreaterThan(1.7 * drain);
+  expect(await page.locator("main").innerHTML()).not.toMatch(/NaN|undefined|Infinity/);
+});

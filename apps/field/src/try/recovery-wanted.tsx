@@ -1,0 +1,123 @@
+import type { UnitAsRead } from "@tapside/assessment";
+import { converted, type Outcome } from "@tapside/quantities";
+import type { UnitFile } from "@tapside/records";
+import {
+  type HighestRecovery,
+  type Interval,
+  type Restrictor,
+  type RestrictorAnswer,
+  restrictorLPerH,
+  type Season,
+} from "@tapside/reverse-osmosis";
+import { formatRange, inSign } from "@tapside/words";
+import { useDeferredValue, useMemo, useState } from "react";
+import { Band } from "../look/band.tsx";
+import { whyNot } from "../screens/why-not.ts";
+import { messages } from "../words/messages.ts";
+import { feedIn, restrictorWanted, type Wanted } from "./restrictor-wanted.ts";
+import { seasonsOf } from "./seasons-of.ts";
+import { Stepper } from "./stepper.tsx";
+import { tryWords as words } from "./words.ts";
+
+const SEASONS: readonly Season[] = ["winter", "summer"];
+/** A restrictor is rated in water of a room. */
+const RATED_C = 20;
+const RECOVERY = { first: 25, low: 5, high: 75, step: 5 } as const;
+const WATER_C = { low: 1, high: 40 } as const;
+
+const within = (value: number, { low, high }: { readonly low: number; readonly high: number }) =>
+  Math.min(high, Math.max(low, value));
+const percent = (of: Interval) =>
+  `${formatRange({ low: 100 * of.low, high: 100 * of.high }, messages.decimalSign)}\u00a0%`;
+/** Two figures: restrictors are made no finer. */
+const mLPerMin = (lPerH: number) =>
+  inSign(String(Number(((lPerH * 1000) / 60).toPrecision(2))), messages.decimalSign);
+
+interface RecoveryWantedProps {
+  readonly file: UnitFile;
+  /** The restrictor that is there. */
+  readonly own: Restrictor;
+  readonly tried: UnitAsRead;
+}
+
+/** Which restrictor gives a wanted recovery, winter and summer, without laying down scale. */
+export function RecoveryWanted({ file, own, tried }: RecoveryWantedProps) {
+  const [recovery, setRecovery] = useState<number>(RECOVERY.first);
+  const [seasons, setSeasons] = useState(() => seasonsOf(file));
+  const feed = useMemo(
+    () => ({ winter: feedIn(file, seasons.winter), summer: feedIn(file, seasons.summer) }),
+    [file, seasons],
+  );
+  // The thumb goes first: a step is shown at once, its answer follows.
+  const asked = useDeferredValue(
+    useMemo(
+      () => ({ tried, feed, wanted: { recovery: recovery / 100, seasons } }),
+      [tried, feed, recovery, seasons],
+    ),
+  );
+  const answer = useMemo(() => restrictorWanted(asked.tried, asked.feed, asked.wanted), [asked]);
+  return (
+    <>
+      <Stepper
+        label={words.wantedRecovery}
+        said={`${recovery}\u00a0%`}
+        onStep={(way) => setRecovery(within(recovery + way * RECOVERY.step, RECOVERY))}
+      />
+      {SEASONS.map((season) => (
+        <Stepper
+          key={season}
+          label={words.seasons[season]}
+          said={`${seasons[season]} °C`}
+          onStep={(way) => setSeasons({ ...seasons, [season]: within(seasons[season] + way, WATER_C) })}
+        />
+      ))}
+      <div aria-live="polite">
+        <Answer answer={answer} own={own} wanted={asked.wanted} />
+      </div>
+    </>
+  );
+}
+
+interface AnswerProps {
+  readonly answer: Outcome<RestrictorAnswer>;
+  readonly own: Restrictor;
+  readonly wanted: Wanted;
+}
+
+function Answer({ answer, own, wanted }: AnswerProps) {
+  if (answer.kind !== "known") return <Band>{whyNot(answer)}</Band>;
+  const { ratedLPerH, ratedKPa, recovery, scale, setBy } = answer.value;
+  const nowLPerH = restrictorLPerH(own, ratedKPa, RATED_C);
+  const psi = converted(ratedKPa, "kPa", "psi").toFixed(0);
+  return (
+    <Band>
+      <span className="row answer">
+        <span>{words.restrictorAt(psi)}</span>
+        <strong>
+          {words.instead(words.mLPerMin(mLPerMin(ratedLPerH)), words.mLPerMin(mLPerMin(nowLPerH)))}
+        </strong>
+      </span>
+      {SEASONS.map((season) => (
+        <span className="row answer" key={season}>
+          <span>{words.recoveryIn(words.seasons[season], `${wanted.seasons[season]} °C`)}</span>
+          <strong>{percent(recovery[season])}</strong>
+        </span>
+      ))}
+      {setBy === "scale" ? <p>{words.heldByScale(`${Math.round(100 * wanted.recovery)}\u00a0%`)}</p> : null}
+      {SEASONS.map((season) => (
+        <p key={season} className="note">
+          {`${words.seasons[season]}: ${scaleText(scale[season])}`}
+        </p>
+      ))}
+      <p className="note">{words.restrictorCare}</p>
+    </Band>
+  );
+}
+
+function scaleText(scale: Outcome<HighestRecovery>): string {
+  if (scale.kind !== "known") return whyNot(scale);
+  const upTo = `${Math.round(100 * scale.value.recovery)}\u00a0%`;
+  return scale.value.mineral
+    ? words.scaleFrom(words.minerals[scale.value.mineral], upTo)
+    : words.noScale(upTo);
+}
