@@ -60,6 +60,21 @@ it("a kitchen scans the sticker, says what is wrong, and the technician's call-o
   await phone.close();
 });
 
+it("the book tells its own score: what was told beside what was read, elements, call-backs", async () => {
+  const phone = await pickUpPhone();
+  await goTo(phone, "/");
+  await phone.tap(/^Open the demo book/);
+  await phone.page.getByText("Sallow Lane primary, Unit 1").first().waitFor();
+  await phone.offline();
+  await goTo(phone, "/more");
+  await phone.tap("Own score");
+  await phone.page.getByText(/of the readings of sound units lay/).waitFor({ timeout: 60_000 });
+  await phone.page.getByText("kept past their day: they read as good").waitFor();
+  await phone.checkAccess("own score");
+  expect(await phone.page.locator("main").innerText()).not.toMatch(/NaN|undefined|Infinity/);
+  await phone.close();
+});
+
 it("a message that broke on its way, or of a unit not in the book, says so", async () => {
   const phone = await pickUpPhone();
   await goTo(phone, `/called/${code}/at%3Dsoon`);

@@ -229,6 +229,13 @@ describe("from a trouble to its cause, offline", () => {
     await heading(phone, "What it was");
     await page.getByRole("heading", { level: 2, name: "The planner" }).waitFor({ timeout: 60_000 });
     await phone.checkAccess("practice, end");
+    await page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
+    await phone.tap("Hand over this log");
+    await page.getByText("Copied: paste it where it is kept.").waitFor();
+    const log = await page.evaluate(() => navigator.clipboard.readText());
+    expect(log).toMatch(/^Practice unit: .*\n/);
+    expect(log).toContain("Feed TDS");
+    expect(log).toContain("The planner, ");
     await shoot(phone, `practice-end${suffix}`);
     expect(await page.locator("main").innerHTML()).not.toMatch(/NaN|undefined|Infinity/);
     await phone.tap("Another unit");

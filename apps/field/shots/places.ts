@@ -44,6 +44,7 @@ export const PLACES: Readonly<Record<string, readonly Place[]>> = {
   ],
   "/more": [{ name: "more", to: "/more" }],
   "/settings": [{ name: "settings", to: "/settings" }],
+  "/score": [{ name: "score", to: "/score", ready: "main .with-count" }],
   "/counts": [{ name: "counts", to: "/counts" }],
   "/practice": [
     { name: "practice", to: "/practice" },

@@ -36,6 +36,7 @@ const OFFICE =
   /^\/(?:day|month|van|scan|s|call|called|list|stickers|chain|point|site\/[^/]+\/owner|part\/[^/]+\/move|instrument\/[^/]+\/ledger|unit\/[^/]+\/(?:at|due|photos|plan|move|sticker|claim|kitchen|sensor))(?:\/|$)/;
 
 const CountsScreen = lazy(withWords(["visit", "cause"], () => import("./screens/counts.tsx")));
+const ScoreScreen = lazy(withWords(["visit", "cause"], () => import("./score/score.tsx")));
 const tryScreen = withWords(["visit"], () => import("./try/try.tsx"));
 const TryScreen = lazy(() => tryScreen().then((module) => ({ default: module.TryScreen })));
 const kitchenDayScreen = withWords(["visit"], () => import("./kitchen-day/kitchen-day.tsx"));
@@ -88,6 +89,7 @@ export function App() {
             <Route path="/unit/:id/try">{({ id }) => <TryScreen id={id} key={id} />}</Route>
             <Route path="/unit/:id/kitchen-day">{({ id }) => <KitchenDayScreen id={id} key={id} />}</Route>
             <Route path="/counts" component={CountsScreen} />
+            <Route path="/score" component={ScoreScreen} />
             <Route path="/settings" component={SettingsScreen} />
             <Route path="/more">
               <MoreScreen onDemo={turnToDemo} onOwn={turnToOwn} isDemo={name === DEMO} />

@@ -28,6 +28,7 @@ export { LIST_COLUMNS, type ListPreview, type ListRow, type RefusedRow, readList
 export { checkOfDay, METER_STANDARDS, offBy } from "./meter-check.ts";
 export { type LedgerLine, ledgerU, type MeterLedger, meterLedger } from "./meter-ledger.ts";
 export { type Counted, type MonthlySummary, monthlyCsv, monthlySummary } from "./monthly-summary.ts";
+export { ownScore, type ScoreTotals, scoreTotals, techniciansIn, type VisitScore } from "./own-score.ts";
 export { type OwnerSpan, ownersOf } from "./owners.ts";
 export { readSensor, type SensorPreview, sensorSummary } from "./read-sensor.ts";
 export { type PartHit, searchText, unitsFound, whereIs } from "./search.ts";

@@ -33,6 +33,7 @@ export {
 export { type Random, seededRandom } from "./random.ts";
 export { type RepairPlan, type RepairStep, repairPlan } from "./repair-plan.ts";
 export { type CautionId, type PartId, REPAIRS, type Repair } from "./repairs.ts";
+export { type SaidAndFound, saidAndFound } from "./said-and-found.ts";
 export { type SaidOfCause, saidCauses } from "./said-causes.ts";
 export { type Said, saidToOwner } from "./said-to-owner.ts";
 export type { Scene, Usual } from "./scene.ts";

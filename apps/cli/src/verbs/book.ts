@@ -9,6 +9,7 @@ import { exportPartsVerb, exportWorkVerb, importVerb } from "./book-list.ts";
 import { metersVerb, neighboursVerb } from "./book-meters.ts";
 import { exportReadingsVerb } from "./book-readings.ts";
 import { reportVerb } from "./book-report.ts";
+import { scoreVerb } from "./book-score.ts";
 import { sensorVerb, useVerb } from "./book-sensor.ts";
 import { verifyVerb } from "./book-verify.ts";
 
@@ -57,6 +58,7 @@ export const bookVerbs: Readonly<Record<string, CommandVerb>> = {
   van: vanVerb,
   likely: likelyVerb,
   called: calledVerb,
+  score: scoreVerb,
   neighbours: neighboursVerb,
   meters: metersVerb,
   import: importVerb,

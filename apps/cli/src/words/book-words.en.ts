@@ -15,6 +15,17 @@ export const bookWordsEn: BookWords = {
     `due within 31 days: ${count} × ${part}${short === undefined ? ", not counted" : `, short ${short}, to order ${toOrder}`}`,
   vanNotCounted: "Nothing in this van was ever counted: nothing can be said to be short.",
   likely: (odds, part, stops) => `${odds} ${part}, over ${stops} ${stops === 1 ? "stop" : "stops"}`,
+  score: {
+    told: (inside, told) => `${inside} of ${told} readings of sound units lay where they were told to lie`,
+    elements: (kept, changed, good) =>
+      `elements: ${kept} kept past their day as good, ${changed} changed, ${good} changed although good`,
+    callBacks: (back, visits) => `${back} of ${visits} visits called back within 30 days`,
+    cause: (found, place, first) =>
+      place === 1 ? `found ${found}: named first` : `found ${found}: named ${place}., first ${first}`,
+    noCause: "No cause was put right and confirmed yet.",
+    person: (name, visits, back) =>
+      `${name}: ${visits} ${visits === 1 ? "visit" : "visits"}, ${back} called back`,
+  },
   noUnitOfSticker: (code) => `No unit of this book carries the sticker ${code}.`,
   noneLikely: "No part is wanted with one in ten or more.",
   noDay: (typed) => `"${typed}" is no day written as 2026-11-25.`,

@@ -15,6 +15,19 @@ export const bookWordsEs: BookWords = {
     `vence en 31 días: ${count} × ${part}${short === undefined ? ", sin contar" : `, faltan ${short}, por pedir ${toOrder}`}`,
   vanNotCounted: "En esta camioneta nunca se contó nada: no se puede decir qué falta.",
   likely: (odds, part, stops) => `${odds} ${part}, en ${stops} ${stops === 1 ? "parada" : "paradas"}`,
+  score: {
+    told: (inside, told) => `${inside} de ${told} lecturas de equipos sanos cayeron donde se dijo`,
+    elements: (kept, changed, good) =>
+      `elementos: ${kept} conservados pasada su fecha por leerse bien, ${changed} cambiados, ${good} cambiados aunque se leían bien`,
+    callBacks: (back, visits) => `${back} de ${visits} visitas con nuevo llamado en 30 días`,
+    cause: (found, place, first) =>
+      place === 1
+        ? `hallado ${found}: nombrado primero`
+        : `hallado ${found}: nombrado ${place}.º, primero ${first}`,
+    noCause: "Aún no se corrigió y confirmó ninguna causa.",
+    person: (name, visits, back) =>
+      `${name}: ${visits} ${visits === 1 ? "visita" : "visitas"}, ${back} con nuevo llamado`,
+  },
   noUnitOfSticker: (code) => `Ningún equipo de este libro lleva el adhesivo ${code}.`,
   noneLikely: "Ninguna pieza hará falta con una en diez o más.",
   noDay: (typed) => `"${typed}" no es un día escrito como 2026-11-25.`,

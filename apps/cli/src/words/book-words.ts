@@ -20,6 +20,14 @@ export interface BookWords {
   readonly vanNotCounted: string;
   likely(odds: string, part: string, stops: number): string;
   readonly noneLikely: string;
+  readonly score: {
+    told(inside: number, told: number): string;
+    elements(keptAsGood: number, changed: number, changedThoughGood: number): string;
+    callBacks(back: number, visits: number): string;
+    cause(found: string, place: number, saidFirst: string): string;
+    readonly noCause: string;
+    person(name: string, visits: number, back: number): string;
+  };
   noUnitOfSticker(code: string): string;
   noDay(typed: string): string;
   readonly nameAFile: string;

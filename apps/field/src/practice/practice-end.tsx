@@ -4,8 +4,13 @@ import { causeWorker } from "../cause/use-diagnosis.ts";
 import { causeWords, practiceWords as words } from "../cause/words.ts";
 import type { CauseAsked, CauseTold } from "../cause/worker-asks.ts";
 import { Band } from "../look/band.tsx";
+import { todayIso } from "../look/fields/date-field.tsx";
 import { Screen } from "../look/screen.tsx";
+import { day } from "../screens/day.ts";
+import { handOverText } from "../store/hand-over-text.ts";
+import { useBook } from "../store/use-book.ts";
 import { messages } from "../words/messages.ts";
+import { entryText, practiceText } from "./practice-text.ts";
 
 interface PracticeEndProps {
   readonly start: Practice;
@@ -36,10 +41,39 @@ export function PracticeEnd({ start, end, onAgain }: PracticeEndProps) {
       ))}
       <Log who={words.you} run={end} />
       {planned ? <Log who={words.planner} run={planned} /> : <Band tint>{causeWords.thinking}</Band>}
+      {planned ? <HandOver start={start} end={end} planned={planned} /> : null}
       <Band tint>
         <p>{messages.localCode}</p>
       </Band>
     </Screen>
+  );
+}
+
+interface Runs {
+  readonly start: Practice;
+  readonly end: Practice;
+  readonly planned: Practice;
+}
+
+/** The log as a text for whoever keeps the training records: nothing of it is kept here. */
+function HandOver({ start, end, planned }: Runs) {
+  const { live } = useBook();
+  const [said, setSaid] = useState("");
+  const who = live.snapshot().book.settings.get("settings")?.technician ?? words.you;
+  const send = async () => {
+    const text = practiceText({ who, day: day(todayIso()), start, end, planned });
+    const how = await handOverText(text);
+    setSaid({ shared: words.logShared, copied: words.logCopied, calledOff: "", neither: text }[how]);
+  };
+  return (
+    <>
+      <Band press={{ onPress: () => void send() }}>
+        <span className="name">{words.handOverLog}</span>
+      </Band>
+      <p className="band" role="status">
+        {said}
+      </p>
+    </>
   );
 }
 
@@ -79,19 +113,11 @@ function Log({ who, run }: { who: string; run: Practice }) {
 }
 
 function Entry({ entry }: { entry: PracticeEntry }) {
-  if (entry.kind === "repair")
-    return (
-      <p>
-        <strong>{causeWords.putRightOf(causeWords.causes[entry.cause])}</strong>
-        {`, ${causeWords.minutes(entry.minutes)}: ${entry.helped ? words.helped : words.notHelped}`}
-      </p>
-    );
-  const shown = Object.entries(entry.shown).map(([sign, value]) =>
-    causeWords.signText(sign as keyof typeof entry.shown, value as number),
-  );
+  const { what, rest } = entryText(entry);
   return (
     <p>
-      {causeWords.tests[entry.test]}, {causeWords.minutes(entry.minutes)}: {shown.join(", ")}
+      {entry.kind === "repair" ? <strong>{what}</strong> : what}
+      {rest}
     </p>
   );
 }

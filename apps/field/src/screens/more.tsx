@@ -97,6 +97,7 @@ function Places() {
   const daily: readonly Place[] = [
     [officeWords.van, "/van"],
     [officeWords.month, `/month/${todayIso().slice(0, 7)}`],
+    [words.ownScore, "/score"],
     [words.practiceUnit, "/practice"],
   ];
   const setUp: readonly Place[] = [

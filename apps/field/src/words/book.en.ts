@@ -57,6 +57,7 @@ export const bookEn = {
   appliances: "Appliances it feeds",
   limits: "Limits",
   instruments: "Instruments",
+  ownScore: "Own score",
   causesFound: "Causes found",
   settings: "Settings",
   remove: "Take out of the book",

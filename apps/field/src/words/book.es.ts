@@ -58,6 +58,7 @@ export const bookEs: Packs["first"]["book"] = {
   appliances: "Aparatos que alimenta",
   limits: "Límites",
   instruments: "Instrumentos",
+  ownScore: "Balance propio",
   causesFound: "Causas halladas",
   settings: "Ajustes",
   remove: "Sacar del libro",
