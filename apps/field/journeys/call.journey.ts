@@ -71,7 +71,7 @@ it("the book tells its own score: what was told beside what was read, elements, 
   await phone.page.getByText(/of the readings of sound units lay/).waitFor({ timeout: 60_000 });
   await phone.page.getByText("kept past their day: they read as good").waitFor();
   await phone.checkAccess("own score");
-  expect(await phone.page.locator("main").innerText()).not.toMatch(/NaN|undefined|Infinity/);
+  expect(await phone.page.locator("main").textContent()).not.toMatch(/NaN|undefined|Infinity/);
   await phone.close();
 });
 
