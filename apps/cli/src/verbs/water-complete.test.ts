@@ -15,6 +15,13 @@ it("covers a hard water's ions from five readings", () => {
   expect(Object.keys(answer.value)).toEqual([...waterCompleteVerb.columns]);
 });
 
+/** SI moves by one for each unit of pH (definition of the index). */
+it("names the column of the reading that would narrow the index most", () => {
+  const { pH: _, ...rest } = row;
+  expect(waterCompleteVerb.row(rest)).toMatchObject({ value: { next_reading: "pH" } });
+  expect(waterCompleteVerb.row(row)).toMatchObject({ value: { next_reading: "Ca_mg" } });
+});
+
 it("asks for something to go by", () => {
   expect(waterCompleteVerb.row({ T_C: "" }).kind).toBe("missing");
 });

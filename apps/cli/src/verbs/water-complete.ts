@@ -6,6 +6,7 @@ import {
   completeWater,
   type FieldReadings,
   LABORATORY_UNCERTAINTY,
+  mostTellingReadings,
   type PriorComponent,
   priorFromWaters,
   realWaterPrior,
@@ -30,6 +31,11 @@ const numbers = {
   ec25UsPerCm: optional("EC25_uScm"),
   tdsMgPerL: optional("TDS_mg"),
 };
+
+/** Where each reading stands in the table. */
+const COLUMN_OF: Readonly<Record<string, string>> = Object.fromEntries(
+  Object.entries(numbers).map(([reading, { may }]) => [reading, may[0]!]),
+);
 
 /** Whatever the row holds; blanks are what is asked for. */
 const readingsOfRow: Reader<FieldReadings> = mapReader(
@@ -67,6 +73,14 @@ function priorWithout(without: string): Outcome<readonly PriorComponent[]> {
   return known(prior);
 }
 
+/** The column whose reading would narrow SI calcite at 90 °C most; blank where none is left to take. */
+function nextReading(samples: readonly WaterAnalysis[], readings: FieldReadings): string {
+  const telling = mostTellingReadings(samples, readings);
+  const reading = telling.kind === "known" ? telling.value[0]?.reading : undefined;
+  if (reading === undefined) return "";
+  return COLUMN_OF[reading] ?? `${reading}_mg`;
+}
+
 function intervals(samples: readonly WaterAnalysis[]): Record<string, number | string> {
   const out: Record<string, number | string> = {};
   for (const quantity of QUANTITIES) {
@@ -78,8 +92,8 @@ function intervals(samples: readonly WaterAnalysis[]): Record<string, number | s
 /** A water completed from whatever was read: 5, 50 and 95 % of every ion and of the calcite index at 90 °C. */
 export const waterCompleteVerb = rowVerb({
   summary:
-    "one set of readings a row completed to a water: p05, p50, p95 of every ion and of SI calcite at 90 °C",
-  columns: QUANTITIES.flatMap(intervalColumns),
+    "one set of readings a row completed to a water: p05, p50, p95 of every ion and of SI calcite at 90 °C, and the next reading to take",
+  columns: [...QUANTITIES.flatMap(intervalColumns), "next_reading"],
   reads: all({ readings: readingsOfRow, prior: mapReader(text("without_source"), priorWithout) }),
   answer: ({ readings, prior }) =>
     mapOutcome(
@@ -89,6 +103,6 @@ export const waterCompleteVerb = rowVerb({
         uncertainty: LABORATORY_UNCERTAINTY,
         prior,
       }),
-      (samples) => known(intervals(samples)),
+      (samples) => known({ ...intervals(samples), next_reading: nextReading(samples, readings) }),
     ),
 });

@@ -59,6 +59,14 @@ function intervalOf(target: Target, samples: readonly WaterAnalysis[], truth: Wa
   return { inside: miss === 0, width: high - low, score: scale(high) - scale(low) + 20 * miss };
 }
 
+interface HowLeftOut {
+  readonly every?: number;
+  readonly samples?: number;
+  /** A source that the prior does not see either: what is chosen by this must not know it. */
+  readonly unseen?: string;
+  readonly trust?: number;
+}
+
 /**
  * Judges the completion on real analyses: every n-th row of one source is completed from some of its readings by a prior
  * made of the other sources.
@@ -66,10 +74,10 @@ function intervalOf(target: Target, samples: readonly WaterAnalysis[], truth: Wa
 export function leaveOut(
   source: string,
   given: readonly ReadingName[],
-  { every = 1, samples = 200 }: { readonly every?: number; readonly samples?: number } = {},
+  { every = 1, samples = 200, unseen, trust }: HowLeftOut = {},
 ): Readonly<Record<Target, LeftOut>> {
   const waters = realWaters();
-  const prior = priorFromWaters(waters.filter((water) => water.source !== source));
+  const prior = priorFromWaters(waters.filter((water) => water.source !== source && water.source !== unseen));
   const held = waters.filter((water) => water.source === source).filter((_, i) => i % every === 0);
   const intervals = held.map((water, i) => {
     const outcome = completeWater(readingsOf(water, given), {
@@ -77,6 +85,7 @@ export function leaveOut(
       samples,
       prior,
       uncertainty: LABORATORY_UNCERTAINTY,
+      ...(trust !== undefined && { trust }),
     });
     if (outcome.kind !== "known") throw new Error(JSON.stringify(outcome));
     return TARGETS.map((target) => intervalOf(target, outcome.value, truthOf(water)));

@@ -103,10 +103,27 @@ const CONDUCTING = ["Ca", "Mg", "Na", "K", "Alk", "Cl", "SO4", "NO3", "F"] as co
 const VALENCE = { Ca: 2, Mg: 2, Na: 1, K: 1, Alk: 1, Cl: 1, SO4: 2, NO3: 1, F: 1 } as const;
 const LIMITING = CONDUCTING.map((id) => limitingConductivity(id === "Alk" ? "HCO3" : id, 25));
 
-/** Conditional association of calcium and magnesium with sulfate, a round figure for fresh waters, kg/mol. */
-const SULFATE_PAIRING = 60;
+/** Association at 25 °C on the P82 basis, kg/mol: with sulfate 10^2.3 (between calcium and magnesium), bicarbonate 10^1.11, carbonate 10^3.22. */
+const PAIRING = { sulfate: 200, bicarbonate: 12.9, carbonate: 1660 } as const;
+/** −log K2; beyond the pH a draw far from its readings would find that more salt conducts less. */
+const SECOND_DISSOCIATION = 10.33;
+const MOST_PAIRING_PH = 8.5;
+const MOST_PAIRED = 0.5;
+const HIGHEST_DAVIES_STRENGTH = 0.5;
 
-/** Conductivity at 25 °C, µS/cm, from the coordinates: McCleskey's ions with calcium and magnesium sulfate pairs taken off. */
+/** Activity coefficient of a single charge at 25 °C by Davies; of a double one its fourth power. */
+function daviesCoefficient(strength: number): number {
+  const i = Math.min(strength, HIGHEST_DAVIES_STRENGTH);
+  const root = Math.sqrt(i);
+  return 10 ** (-0.51 * (root / (1 + root) - 0.3 * i));
+}
+
+const shareFree = (pairing: number, partner: number) => 1 / (1 + pairing * partner);
+
+/**
+ * Conductivity at 25 °C, µS/cm, from the coordinates: McCleskey's ions with the pairs of calcium and magnesium with sulfate,
+ * bicarbonate and carbonate taken off in one pass. Error: within 3 % of `conductivityAt25` in the real waters, 1 % in the mean.
+ */
 export function conductivityOfCoordinates(y: Float64Array): number {
   const molal: Partial<Record<(typeof CONDUCTING)[number], number>> = {};
   let strength = 0;
@@ -116,8 +133,13 @@ export function conductivityOfCoordinates(y: Float64Array): number {
     strength += 0.5 * m * VALENCE[id] ** 2;
   }
   const divalent = molal.Ca! + molal.Mg!;
-  const paired = molal.SO4! * (1 - 1 / (1 + SULFATE_PAIRING * divalent));
-  const left = 1 - Math.min(paired / Math.max(divalent, 1e-12), 0.9);
+  const single = daviesCoefficient(strength);
+  const double = single ** 4;
+  const carbonate = single * 10 ** (Math.min(y[place("pH")]!, MOST_PAIRING_PH) - SECOND_DISSOCIATION);
+  const bySulfate = shareFree(PAIRING.sulfate * double ** 2, divalent);
+  const byBicarbonate = shareFree(double * (PAIRING.bicarbonate + PAIRING.carbonate * carbonate), divalent);
+  const paired = molal.SO4! * (1 - bySulfate) + molal.Alk! * (1 - byBicarbonate);
+  const left = 1 - Math.min(paired / Math.max(divalent, 1e-12), MOST_PAIRED);
   return conductivityOfIons(
     {
       Ca: molal.Ca! * left,
@@ -125,12 +147,12 @@ export function conductivityOfCoordinates(y: Float64Array): number {
       Na: molal.Na!,
       K: molal.K!,
       Cl: molal.Cl!,
-      SO4: molal.SO4! - paired,
+      SO4: molal.SO4! * bySulfate,
       NO3: molal.NO3!,
       F: molal.F!,
-      HCO3: molal.Alk!,
+      HCO3: molal.Alk! * byBicarbonate,
     },
-    Math.max(strength - 4 * paired, 0),
+    Math.max(strength - 4 * molal.SO4! * (1 - bySulfate), 0),
     25,
   );
 }
