@@ -8,15 +8,21 @@ import { leaveOut, READINGS, TARGETS } from "../packages/water/src/internal/left
 
 const LADDER = [[], ...READINGS.map((_, i) => READINGS.slice(0, i + 1))];
 const WITHOUT = READINGS.slice(0, -1).map((missing) => READINGS.filter((one) => one !== missing));
+/** What is judged beside the ladder: all that is read before the first bottle is filled. */
+const METERS_AND_HARDNESS = READINGS.filter((one) =>
+  ["conductivity", "pH", "temperature", "hardness"].includes(one),
+);
 const EVERY = Number(process.env.EVERY ?? 1);
 const nameOf = (given: readonly string[]) =>
   given.length === 0
     ? "no reading"
     : given.length === READINGS.length
       ? "all"
-      : given.every((one, i) => one === READINGS[i])
-        ? `to ${given[given.length - 1]}`
-        : `all but ${READINGS.find((one) => !given.includes(one))}`;
+      : given === METERS_AND_HARDNESS
+        ? "meters, hardness"
+        : given.every((one, i) => one === READINGS[i])
+          ? `to ${given[given.length - 1]}`
+          : `all but ${READINGS.find((one) => !given.includes(one))}`;
 
 for (const source of ["USGS-INL", "Kwale-Kenya", "Semarang-Indonesia"]) {
   const rows = realWaters().filter((water) => water.source === source).length;
@@ -25,7 +31,7 @@ for (const source of ["USGS-INL", "Kwale-Kenya", "Semarang-Indonesia"]) {
   console.log(
     `${source}: ${rows} rows, band ${(0.9 - half).toFixed(3)} to ${Math.min(1, 0.9 + half).toFixed(3)}`,
   );
-  for (const given of [...LADDER, ...WITHOUT]) {
+  for (const given of [...LADDER, METERS_AND_HARDNESS, ...WITHOUT]) {
     const judged = leaveOut(source, given, { every });
     const cells = TARGETS.map((target) => {
       const { covered, width, score } = judged[target];
