@@ -69,7 +69,6 @@ describe("the ordinary annual visit, offline, from an empty book to the PDF", ()
     await phone.checkAccess("leave");
     await shoot(phone, "leave");
     await phone.tap(/^Left filling, not seen/);
-    await shoot(phone, "before-record");
     const downloaded = page.waitForEvent("download");
     await phone.tap(/^Issue record/);
     const path = await (await downloaded).path();

@@ -92,7 +92,7 @@ describe("a service record", () => {
 describe("what the record says of how the unit was left", () => {
   it("a bypass with who decided and its end date", () => {
     const decisions = list(demoRecord(4), "Advice");
-    expect(decisions).toMatchObject({ items: [expect.stringContaining("until 2026-12-15")] });
+    expect(decisions).toMatchObject({ items: [expect.stringContaining("until 15 Dec 2026")] });
   });
 
   it("ports that are not fitted are named, not called forgotten", () => {

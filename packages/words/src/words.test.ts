@@ -34,7 +34,7 @@ it("says a point left open in words, and by whom in which words it was refused",
   expect(en.openPoint({ code: "exception:drainLine" })).toBe("Drain line and air gap");
   const refused = { refusedBy: "R. Hale", refusedRole: "kitchen lead", refusedOn: "2026-11-25" };
   expect(en.settledPoint({ ...refused, refusedWords: "not this year" })).toBe(
-    "refused by R. Hale, kitchen lead, 2026-11-25: “not this year”",
+    "refused by R. Hale, kitchen lead, 25 Nov 2026: “not this year”",
   );
 });
 

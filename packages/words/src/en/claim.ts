@@ -1,4 +1,7 @@
 import type { ClaimWords } from "../claim-words.ts";
+import { writtenDay } from "../written-day.ts";
+
+const on = writtenDay("en");
 
 export const claim: ClaimWords = {
   title: "Claim file",
@@ -30,34 +33,34 @@ export const claim: ClaimWords = {
   tank: (litres, two, vented) => `${vented ? "vented tank" : "tank"} ${two ? "2 × " : ""}${litres} L`,
   store: "store",
   place: (place, site, from, until, why) =>
-    `${place}, ${site}: from ${from || "the beginning"}${until ? ` to ${until}` : ""} (${why})`,
-  owner: (name, since) => `owner ${name} since ${since}`,
+    `${place}, ${site}: from ${from ? on(from) : "the beginning"}${until ? ` to ${on(until)}` : ""} (${why})`,
+  owner: (name, since) => `owner ${name} since ${on(since)}`,
   notDetectedAt: (value) => `not detected at ${value}`,
   inVolume: (litres) => `for ${litres} L`,
   atLeast: (value) => `at least ${value}`,
   atMost: (value) => `at most ${value}`,
   scale: (scale) => `scale ${scale}`,
   done: (tasks) => `done: ${tasks}`,
-  foundBypassed: (day) => `found bypassed ${day}`,
+  foundBypassed: (day) => `found bypassed ${on(day)}`,
   nobodyAsked: "nobody asked",
   staysBypassed: "stays bypassed",
   putInUse: "put in use",
   putInUseThatDay: "put in use that day",
-  seenAgain: (day) => `seen again ${day}`,
+  seenAgain: (day) => `seen again ${on(day)}`,
   noLaterVisit: "no later visit",
-  allowedUntil: (day) => `allowed until ${day}`,
+  allowedUntil: (day) => `allowed until ${on(day)}`,
   seal: (number) => `seal ${number}`,
   part: "part",
-  fitted: (day) => `fitted ${day}`,
+  fitted: (day) => `fitted ${on(day)}`,
   dayNotKnown: "day not known",
-  takenOut: (day) => `taken out ${day}`,
+  takenOut: (day) => `taken out ${on(day)}`,
   inService: "in service",
   lot: (lot) => `lot ${lot}`,
   noLot: "lot not written",
   serial: (serial) => `serial ${serial}`,
-  until: (day) => `until ${day}`,
+  until: (day) => `until ${on(day)}`,
   optional: "RO optional",
   decisions: {},
   stillOpen: "still open",
-  record: (day, revision, mark) => `${day}, revision ${revision}: mark ${mark}`,
+  record: (day, revision, mark) => `${on(day)}, revision ${revision}: mark ${mark}`,
 };

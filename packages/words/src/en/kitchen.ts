@@ -1,4 +1,7 @@
 import type { KitchenWords } from "../kitchen-words.ts";
+import { writtenDay } from "../written-day.ts";
+
+const on = writtenDay("en");
 
 export const kitchenEn: KitchenWords = {
   day: {
@@ -71,7 +74,7 @@ export const kitchenEn: KitchenWords = {
     hardness: (figure) => `Hardness of the tap water, what scale is made of: ${figure}.`,
     notRead: "The water was not read at this visit.",
     bypassed: (until) =>
-      `The unit is bypassed${until ? ` until ${until}` : ""}: the appliances get tap water, with all its hardness and chlorine.`,
+      `The unit is bypassed${until ? ` until ${on(until)}` : ""}: the appliances get tap water, with all its hardness and chlorine.`,
     kept: (names) => `As it should be: ${names}.`,
     outside: (names) => `Not as it should be: ${names}. The service record says by how much.`,
     notTold: (names) => `Not measured: ${names}.`,
@@ -106,7 +109,7 @@ export const kitchenEn: KitchenWords = {
       "Closed for more than two days: shut the unit's water, appliances off. Back again: run each tap five minutes to waste, throw away the first ice and the first batches.",
       "Closed for more than two weeks: ask for a shut-down and a restart by the technician.",
     ],
-    dueBy: (part, day) => `${part}: ${day ? `by ${day}` : "date not known"}`,
+    dueBy: (part, day) => `${part}: ${day ? `by ${on(day)}` : "date not known"}`,
     dueNow: " (due)",
     nothingDue: "Nothing on record.",
     manualRules:

@@ -1,5 +1,8 @@
 import type { Messages } from "../messages.ts";
+import { writtenDay } from "../written-day.ts";
 import { taskTitle } from "./tasks.ts";
+
+const on = writtenDay("en");
 
 /** What is looked at on arrival. */
 export const inspection: Messages["inspection"] = {
@@ -37,7 +40,7 @@ export const openPoint: Messages["openPoint"] = ({ code = "", detail }) => {
       : stem === "exception"
         ? (inspection[what] ?? what)
         : (CODES[code] ?? code);
-  const until = code === "bypassed" && detail ? `, until ${detail}` : detail ? `: ${detail}` : "";
+  const until = code === "bypassed" && detail ? `, until ${on(detail)}` : detail ? `: ${detail}` : "";
   return `${text}${until}`;
 };
 
@@ -46,5 +49,5 @@ export const settledPoint: Messages["settledPoint"] = (point) => {
   if (!point.refusedBy) return point.closedOn ? `closed ${point.closedOn}` : "closed";
   const who = [point.refusedBy, point.refusedRole].filter(Boolean).join(", ");
   const said = point.refusedWords ? `: “${point.refusedWords}”` : "";
-  return `refused by ${who}${point.refusedOn ? `, ${point.refusedOn}` : ""}${said}`;
+  return `refused by ${who}${point.refusedOn ? `, ${on(point.refusedOn)}` : ""}${said}`;
 };

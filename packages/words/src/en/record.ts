@@ -1,7 +1,10 @@
 import type { Assumption } from "@tapside/assessment";
 import { plainNumber } from "../plain-number.ts";
 import type { RecordWords } from "../record-words.ts";
+import { writtenDay } from "../written-day.ts";
 import { visit } from "./visit.ts";
+
+const on = writtenDay("en");
 
 const joined = (parts: readonly string[], by = ", ") => parts.filter(Boolean).join(by);
 
@@ -152,7 +155,7 @@ export const record: RecordWords = {
   copiesTo: (names) => `Copies to: ${names}`,
   bypass: ({ name, role, authority, byPhone, words, decision, until, seal, noSeal }) =>
     joined([
-      `Bypass: asked ${joined([name, role])}${authority ? ` (may allow it as ${visit.authorities[authority] ?? authority})` : ""}${byPhone ? " by telephone" : ""}${words ? `: “${words}”` : ""}; ${decision === "putInUse" ? "put back in use" : `stays bypassed until ${until ?? "no end date given"}`}`,
+      `Bypass: asked ${joined([name, role])}${authority ? ` (may allow it as ${visit.authorities[authority] ?? authority})` : ""}${byPhone ? " by telephone" : ""}${words ? `: “${words}”` : ""}; ${decision === "putInUse" ? "put back in use" : `stays bypassed until ${until ? on(until) : "no end date given"}`}`,
       seal ? `seal ${seal}` : noSeal ? "no seal fitted" : "",
     ]),
   roOptional: ({ name, role, decision }) =>
@@ -162,10 +165,10 @@ export const record: RecordWords = {
   left: (task, reason) => joined([`${task}: left`, reason]),
   notDone: (task, why) => `${task}: not done (${why})`,
   earlier: (point, owner, due) =>
-    joined([`from an earlier visit: ${point}; ${owner || "owner not named"}`, due && `by ${due}`]),
+    joined([`from an earlier visit: ${point}; ${owner || "owner not named"}`, due && `by ${on(due)}`]),
   settled: (point, how) => `${point}: ${how}`,
   keptOpen: (reason) => `looked at again, kept open: ${reason}`,
-  dueBy: (role, date, litres) => `${role}: ${date ? `by ${date}` : "fitting date not known"}${litres}`,
+  dueBy: (role, date, litres) => `${role}: ${date ? `by ${on(date)}` : "fitting date not known"}${litres}`,
   moreLitres: (low, high) => `, or after ${low === high ? low : `${low} to ${high}`} m³ more`,
   temperatureForm: (form) =>
     `Membrane flow and salt passage are corrected to reference conditions in the form of ASTM D4516 with the temperature form ${form}, against this element when new.`,
@@ -174,7 +177,7 @@ export const record: RecordWords = {
   scale: (scale) => `scale ${scale}`,
   nothingSeen: (step) => `nothing seen, step ${step}`,
   instrument: (name, unit, scale, checked, afterVisit) =>
-    `${joined([`${name}: ${unit}`, scale && `scale ${scale}`])}; last checked ${checked || "not known"}${afterVisit ? ", after this visit" : ""}`,
+    `${joined([`${name}: ${unit}`, scale && `scale ${scale}`])}; last checked ${checked ? on(checked) : "not known"}${afterVisit ? ", after this visit" : ""}`,
   assumptions: (assumed) =>
     (Object.keys(ORIGINS) as (keyof typeof ORIGINS)[]).flatMap((origin) => {
       const own = assumed.filter((one) => one.origin === origin);

@@ -1,5 +1,8 @@
 import { plainNumber } from "../plain-number.ts";
 import type { VisitWords } from "../visit-words.ts";
+import { writtenDay } from "../written-day.ts";
+
+const on = writtenDay("en");
 
 const listed = (items: readonly string[]) =>
   items.map((item) => item.charAt(0).toLowerCase() + item.slice(1)).join("; ");
@@ -172,7 +175,7 @@ export const visit: VisitWords = {
       .filter(Boolean)
       .join("; "),
   counter: (name, value, unit, perDay, since) =>
-    `${name}: counter ${value} ${unit}${perDay === undefined ? "" : `, ${Number(perDay.toPrecision(2))} ${unit} a day since ${since}`}`,
+    `${name}: counter ${value} ${unit}${perDay === undefined ? "" : `, ${Number(perDay.toPrecision(2))} ${unit} a day since ${on(since)}`}`,
   noLeakPhoto: (reason) => `No photo of the leak before it was touched: ${reason}`,
   others: (names) => `Also there: ${names}`,
   ticked: (title, items) => `${title.replace(/\?$/, "")}: ${listed(items)}`,
@@ -199,10 +202,10 @@ export const visit: VisitWords = {
     const decision = refusedBy
       ? `refused by ${[refusedBy, refusedRole].filter(Boolean).join(", ")}${refusedWords ? `: “${refusedWords}”` : ""}`
       : `${agreed === "accepted" ? "accepted" : "not decided"}, ${owner ?? "nobody named"}`;
-    return `Advised${byPhone ? " by telephone" : ""}: ${detail ?? ""}; ${decision}${due ? `, by ${due}` : ""}`;
+    return `Advised${byPhone ? " by telephone" : ""}: ${detail ?? ""}; ${decision}${due ? `, by ${on(due)}` : ""}`;
   },
   bypassSoFar: (since, days, litresPerDay, scaleG) =>
-    `Water past the unit since ${since}, ${days} days. ${
+    `Water past the unit since ${on(since)}, ${days} days. ${
       litresPerDay === undefined || scaleG === undefined
         ? "Upper bound of scale cannot be told: hardness or litres a day are missing."
         : `If about ${rough(litresPerDay)} L/day, at most ${mass(scaleG)} of scale so far; estimate.`

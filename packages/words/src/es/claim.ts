@@ -1,5 +1,8 @@
 import type { ClaimWords } from "../claim-words.ts";
+import { writtenDay } from "../written-day.ts";
 import { number } from "./number.ts";
+
+const on = writtenDay("es");
 
 export const claim: ClaimWords = {
   title: "Expediente de reclamo",
@@ -32,32 +35,32 @@ export const claim: ClaimWords = {
     `${vented ? "tanque sin presión" : "tanque"} ${two ? "2 × " : ""}${litres} L`,
   store: "depósito",
   place: (place, site, from, until, why) =>
-    `${place}, ${site}: desde ${from || "el inicio"}${until ? ` hasta ${until}` : ""} (${WHY[why] ?? why})`,
-  owner: (name, since) => `dueño ${name} desde ${since}`,
+    `${place}, ${site}: desde ${from ? on(from) : "el inicio"}${until ? ` hasta ${on(until)}` : ""} (${WHY[why] ?? why})`,
+  owner: (name, since) => `dueño ${name} desde ${on(since)}`,
   notDetectedAt: (value) => `no detectado, escalón ${value}`,
   inVolume: (litres) => `para ${number(litres)} L`,
   atLeast: (value) => `al menos ${number(value)}`,
   atMost: (value) => `como máximo ${number(value)}`,
   scale: (scale) => `escala ${scale}`,
   done: (tasks) => `hecho: ${tasks}`,
-  foundBypassed: (day) => `hallado en desvío ${day}`,
+  foundBypassed: (day) => `hallado en desvío ${on(day)}`,
   nobodyAsked: "no se preguntó a nadie",
   staysBypassed: "sigue en desvío",
   putInUse: "puesto en uso",
   putInUseThatDay: "puesto en uso ese día",
-  seenAgain: (day) => `visto de nuevo ${day}`,
+  seenAgain: (day) => `visto de nuevo ${on(day)}`,
   noLaterVisit: "sin visita posterior",
-  allowedUntil: (day) => `permitido hasta ${day}`,
+  allowedUntil: (day) => `permitido hasta ${on(day)}`,
   seal: (number) => `precinto ${number}`,
   part: "pieza",
-  fitted: (day) => `colocada ${day}`,
+  fitted: (day) => `colocada ${on(day)}`,
   dayNotKnown: "en día no conocido",
-  takenOut: (day) => `sacada ${day}`,
+  takenOut: (day) => `sacada ${on(day)}`,
   inService: "en servicio",
   lot: (lot) => `lote ${lot}`,
   noLot: "lote no escrito",
   serial: (serial) => `serie ${serial}`,
-  until: (day) => `hasta ${day}`,
+  until: (day) => `hasta ${on(day)}`,
   optional: "ósmosis inversa opcional",
   decisions: {
     keep: "conserva el equipo",
@@ -67,7 +70,7 @@ export const claim: ClaimWords = {
     refused: "rechazado",
   },
   stillOpen: "sigue pendiente",
-  record: (day, revision, mark) => `${day}, revisión ${revision}: marca ${mark}`,
+  record: (day, revision, mark) => `${on(day)}, revisión ${revision}: marca ${mark}`,
 };
 
 const WHY: Readonly<Record<string, string>> = {

@@ -1,4 +1,7 @@
 import type { KitchenWords } from "../kitchen-words.ts";
+import { writtenDay } from "../written-day.ts";
+
+const on = writtenDay("es");
 
 const STEAM =
   "El vapor deja atrás todo lo disuelto: la dureza se pega como sarro blanco y el cloruro pica el acero.";
@@ -75,7 +78,7 @@ export const kitchenEs: KitchenWords = {
     hardness: (figure) => `Dureza del agua de la red, de la que se hace el sarro: ${figure}.`,
     notRead: "El agua no se midió en esta visita.",
     bypassed: (until) =>
-      `El equipo está en desvío${until ? ` hasta el ${until}` : ""}: los aparatos reciben agua de la red, con toda su dureza y su cloro.`,
+      `El equipo está en desvío${until ? ` hasta el ${on(until)}` : ""}: los aparatos reciben agua de la red, con toda su dureza y su cloro.`,
     kept: (names) => `Como debe ser: ${names}.`,
     outside: (names) => `No está como debe: ${names}. El registro de servicio dice por cuánto.`,
     notTold: (names) => `No se midió: ${names}.`,
@@ -109,7 +112,7 @@ export const kitchenEs: KitchenWords = {
       "Cerrado más de dos días: cierre el agua del equipo y apague los aparatos. Al volver: deje correr cada llave cinco minutos, tire el primer hielo y las primeras tandas.",
       "Cerrado más de dos semanas: pida que se pare y se vuelva a poner en marcha el equipo.",
     ],
-    dueBy: (part, day) => `${part}: ${day ? `hasta el ${day}` : "fecha desconocida"}`,
+    dueBy: (part, day) => `${part}: ${day ? `hasta el ${on(day)}` : "fecha desconocida"}`,
     dueNow: " (ya toca)",
     nothingDue: "Nada registrado.",
     manualRules:

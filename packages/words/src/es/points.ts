@@ -1,5 +1,8 @@
 import type { Messages } from "../messages.ts";
+import { writtenDay } from "../written-day.ts";
 import { taskTitle } from "./tasks.ts";
+
+const on = writtenDay("es");
 
 /** What is looked at on arrival. */
 export const inspection: Messages["inspection"] = {
@@ -37,7 +40,7 @@ export const openPoint: Messages["openPoint"] = ({ code = "", detail }) => {
       : stem === "exception"
         ? (inspection[what] ?? what)
         : (CODES[code] ?? code);
-  const until = code === "bypassed" && detail ? `, hasta ${detail}` : detail ? `: ${detail}` : "";
+  const until = code === "bypassed" && detail ? `, hasta ${on(detail)}` : detail ? `: ${detail}` : "";
   return `${text}${until}`;
 };
 
@@ -46,5 +49,5 @@ export const settledPoint: Messages["settledPoint"] = (point) => {
   if (!point.refusedBy) return point.closedOn ? `cerrado ${point.closedOn}` : "cerrado";
   const who = [point.refusedBy, point.refusedRole].filter(Boolean).join(", ");
   const said = point.refusedWords ? `: “${point.refusedWords}”` : "";
-  return `rechazado por ${who}${point.refusedOn ? `, ${point.refusedOn}` : ""}${said}`;
+  return `rechazado por ${who}${point.refusedOn ? `, ${on(point.refusedOn)}` : ""}${said}`;
 };

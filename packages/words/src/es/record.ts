@@ -1,9 +1,12 @@
 import type { Assumption } from "@tapside/assessment";
 import { inSign } from "../in-sign.ts";
 import type { RecordWords } from "../record-words.ts";
+import { writtenDay } from "../written-day.ts";
 import { lowerFirst } from "./names.ts";
 import { DECIMAL_SIGN, number } from "./number.ts";
 import { visit } from "./visit.ts";
+
+const on = writtenDay("es");
 
 const joined = (parts: readonly string[], by = ", ") => parts.filter(Boolean).join(by);
 
@@ -172,7 +175,7 @@ export const record: RecordWords = {
   lot: (lot) => (lot ? `lote ${lot}` : "lote no anotado"),
   bypass: ({ name, role, authority, byPhone, words, decision, until, seal, noSeal }) =>
     joined([
-      `Desvío: se preguntó a ${joined([name, role])}${authority ? ` (puede permitirlo como ${visit.authorities[authority] ?? authority})` : ""}${byPhone ? " por teléfono" : ""}${words ? `: “${words}”` : ""}; ${decision === "putInUse" ? "puesto de nuevo en uso" : `sigue en desvío hasta ${until ?? "fecha final no indicada"}`}`,
+      `Desvío: se preguntó a ${joined([name, role])}${authority ? ` (puede permitirlo como ${visit.authorities[authority] ?? authority})` : ""}${byPhone ? " por teléfono" : ""}${words ? `: “${words}”` : ""}; ${decision === "putInUse" ? "puesto de nuevo en uso" : `sigue en desvío hasta ${until ? on(until) : "fecha final no indicada"}`}`,
       seal ? `precinto ${seal}` : noSeal ? "sin precinto" : "",
     ]),
   roOptional: ({ name, role, decision }) =>
@@ -184,12 +187,12 @@ export const record: RecordWords = {
   earlier: (point, owner, due) =>
     joined([
       `de una visita anterior: ${point}; ${owner || "responsable sin nombre"}`,
-      due && `para el ${due}`,
+      due && `para el ${on(due)}`,
     ]),
   settled: (point, how) => `${point}: ${how}`,
   keptOpen: (reason) => `revisado de nuevo, sigue pendiente: ${reason}`,
   dueBy: (role, date, litres) =>
-    `${role}: ${date ? `antes del ${date}` : "fecha de colocación desconocida"}${litres}`,
+    `${role}: ${date ? `antes del ${on(date)}` : "fecha de colocación desconocida"}${litres}`,
   moreLitres: (low, high) => `, o tras ${low === high ? low : `${low} a ${high}`} m³ más`,
   temperatureForm: (form) =>
     `El caudal de membrana y el paso de sal se corrigen a condiciones de referencia en la forma de ASTM D4516 con la forma de temperatura ${form.replace(/(?<=\d)\.(?=\d)/g, DECIMAL_SIGN)}, frente a este elemento cuando era nuevo.`,
@@ -198,7 +201,7 @@ export const record: RecordWords = {
   scale: (scale) => `escala ${scale}`,
   nothingSeen: (step) => `no se vio nada, escalón ${step}`,
   instrument: (name, unit, scale, checked, afterVisit) =>
-    `${joined([`${name}: ${unit}`, scale && `escala ${scale}`])}; última comprobación ${checked || "desconocida"}${afterVisit ? ", después de esta visita" : ""}`,
+    `${joined([`${name}: ${unit}`, scale && `escala ${scale}`])}; última comprobación ${checked ? on(checked) : "desconocida"}${afterVisit ? ", después de esta visita" : ""}`,
   assumptions: (assumed) =>
     (Object.keys(ORIGINS) as (keyof typeof ORIGINS)[]).flatMap((origin) => {
       const own = assumed.filter((one) => one.origin === origin);

@@ -1,7 +1,10 @@
 import type { VisitWords } from "../visit-words.ts";
+import { writtenDay } from "../written-day.ts";
 import { lowerFirst } from "./names.ts";
 import { number } from "./number.ts";
 import { steps } from "./steps.ts";
+
+const on = writtenDay("es");
 
 const listed = (items: readonly string[]) => items.map(lowerFirst).join("; ");
 
@@ -97,7 +100,7 @@ export const visit: VisitWords = {
       .filter(Boolean)
       .join("; "),
   counter: (name, value, unit, perDay, since) =>
-    `${name}: contador ${value} ${unit}${perDay === undefined ? "" : `, ${Number(perDay.toPrecision(2))} ${unit} al día desde ${since}`}`,
+    `${name}: contador ${value} ${unit}${perDay === undefined ? "" : `, ${Number(perDay.toPrecision(2))} ${unit} al día desde ${on(since)}`}`,
   noLeakPhoto: (reason) => `Sin foto de la fuga antes de tocarla: ${reason}`,
   others: (names) => `También presentes: ${names}`,
   ticked: (title, items) => `${title.replace(/^¿|\?$/g, "")}: ${listed(items)}`,
@@ -124,10 +127,10 @@ export const visit: VisitWords = {
     const decision = refusedBy
       ? `rechazado por ${[refusedBy, refusedRole].filter(Boolean).join(", ")}${refusedWords ? `: “${refusedWords}”` : ""}`
       : `${agreed === "accepted" ? "aceptado" : "sin decidir"}, ${owner ?? "nadie nombrado"}`;
-    return `Recomendado${byPhone ? " por teléfono" : ""}: ${detail ?? ""}; ${decision}${due ? `, para el ${due}` : ""}`;
+    return `Recomendado${byPhone ? " por teléfono" : ""}: ${detail ?? ""}; ${decision}${due ? `, para el ${on(due)}` : ""}`;
   },
   bypassSoFar: (since, days, litresPerDay, scaleG) =>
-    `El agua pasa por el desvío desde ${since}, ${days} días. ${
+    `El agua pasa por el desvío desde ${on(since)}, ${days} días. ${
       litresPerDay === undefined || scaleG === undefined
         ? "No se puede dar un máximo de sarro: faltan la dureza o los litros por día."
         : `Con unos ${rough(litresPerDay)} L/día, como máximo ${mass(scaleG)} de sarro hasta ahora; estimación.`
