@@ -54,6 +54,7 @@ export {
 export { permeatePh } from "./permeate-ph.ts";
 export { polytropicShare } from "./polytropic-share.ts";
 export { type BestCharge, bestCharge, type ChargeQuestion } from "./questions/best-charge.ts";
+export { feedInSeason } from "./questions/feed-in-season.ts";
 export {
   type HighestRecovery,
   highestRecovery,

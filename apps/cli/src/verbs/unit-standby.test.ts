@@ -33,3 +33,35 @@ it("questions: the best charge is the appliance's minimum less 2 psi; a second t
   expect(Number(outcome.value.second_tank_L)).toBeCloseTo(Number(outcome.value.usable_L), 3);
   expect(outcome.value.second_tank_L_says).toBe("more");
 });
+
+// Calcium and alkalinity near saturation: calcite sets the recovery, in summer before winter.
+const hard = { T_C: "12", pH: "7.4", Alk_CaCO3_mg: "150", Ca_mg: "60", Mg_mg: "5", Na_mg: "10", Cl_mg: "20" };
+
+it("questions: with an analysis the restrictor is held below scale, and the mineral is named; without one nothing is said of it", () => {
+  const answer = (more: Readonly<Record<string, string>>) => {
+    const outcome = unitVerbs["unit questions"]!.row({ ...row, wanted_recovery: "0.7", ...more });
+    if (outcome.kind !== "known") throw new Error(outcome.kind);
+    return outcome.value;
+  };
+  const [plain, scaling] = [answer({}), answer(hard)];
+  expect(plain.recovery_set_by).toBe("wanted");
+  expect([plain.scale_winter, plain.scale_from_recovery_summer]).toEqual(["", ""]);
+  expect(scaling.recovery_set_by).toBe("scale");
+  expect([scaling.scale_winter, scaling.scale_summer]).toEqual(["calcite", "calcite"]);
+  expect(Number(scaling.scale_from_recovery_summer)).toBeLessThan(Number(scaling.scale_from_recovery_winter));
+  expect(Number(scaling.recovery_summer)).toBeLessThanOrEqual(
+    Number(scaling.scale_from_recovery_summer) + 1e-6,
+  );
+  expect(Number(scaling.restrictor_for_recovery_L_h)).toBeGreaterThan(
+    Number(plain.restrictor_for_recovery_L_h),
+  );
+});
+
+it("questions: an element that lets half the salt and twice the water through fills sooner and cleaner; one not told of is not answered", () => {
+  const outcome = unitVerbs["unit questions"]!.row({ ...row, new_A_L_m2_h_bar: "8.6", new_B_L_m2_h: "0.33" });
+  if (outcome.kind !== "known") throw new Error(outcome.kind);
+  expect(outcome.value.new_element_h_says).toBe("less");
+  expect(outcome.value.new_element_mg_L_says).toBe("less");
+  const none = unitVerbs["unit questions"]!.row(row);
+  expect(none.kind === "known" ? none.value.new_element_h : "").toBeUndefined();
+});

@@ -1,31 +1,26 @@
 import { feedWaterReadings, type UnitAsRead, waterAtOnce } from "@tapside/assessment";
-import { known, mapOutcome, missing, type Outcome } from "@tapside/quantities";
+import { mapOutcome, missing, type Outcome } from "@tapside/quantities";
 import type { UnitFile } from "@tapside/records";
 import {
+  feedInSeason,
   type RestrictorAnswer,
   type RestrictorQuestion,
   restrictorForRecovery,
   type Season,
 } from "@tapside/reverse-osmosis";
-import { heatClosed, speciate, type WaterAnalysis } from "@tapside/water";
+import type { WaterAnalysis } from "@tapside/water";
 
 export interface Wanted {
   readonly recovery: number;
   readonly seasons: Readonly<Record<Season, number>>;
 }
 
-/** Warmed or cooled with nothing let out, as in a pipe. */
-const atTemperature = (water: WaterAnalysis, temperatureC: number): Outcome<WaterAnalysis> =>
-  mapOutcome(speciate(water), (solved) =>
-    mapOutcome(heatClosed(solved, temperatureC), ({ pH }) => known({ ...water, temperatureC, pH })),
-  );
-
 /** The feed of a unit in one season, completed in the middle of what was read of it last. */
 export function feedIn(file: UnitFile, temperatureC: number): Outcome<WaterAnalysis> {
   const newest = [...file.visits].reverse().find(({ readings }) => readings.asFound.feedTds);
   if (!newest && !file.analyses?.length) return missing("feedTds");
   const readings = feedWaterReadings(newest ?? { readings: { asFound: {}, asLeft: {} } }, file);
-  return mapOutcome(waterAtOnce(readings), (water) => atTemperature(water, temperatureC));
+  return mapOutcome(waterAtOnce(readings), (water) => feedInSeason(water, temperatureC));
 }
 
 /** The restrictor for a recovery wanted of this unit in the warmer season, held below scale in both. */
