@@ -36,10 +36,11 @@ export function conductivityOfIons(
   const t = temperatureC;
   const root = Math.sqrt(ionicStrengthMolPerKg);
   let sum = 0;
-  for (const [id, [a, b, c, p, q, r, big]] of MCCLESKEY) {
-    const limiting = (a * t + b) * t + c;
-    const slope = (p * t + q) * t + r;
-    sum += (limiting - (slope * root) / (1 + big * root)) * (molality[id] ?? 0);
+  for (let i = 0; i < MCCLESKEY.length; i++) {
+    const [id, of] = MCCLESKEY[i]!;
+    const limiting = (of[0] * t + of[1]) * t + of[2];
+    const slope = (of[3] * t + of[4]) * t + of[5];
+    sum += (limiting - (slope * root) / (1 + of[6] * root)) * (molality[id] ?? 0);
   }
   return sum * 1000;
 }

@@ -28,6 +28,7 @@ export function createConditioner(
   component: PriorComponent,
   observations: readonly Observation[],
 ): Conditioner {
+  const { covariance } = component;
   const m = observations.length;
   const jacobian = new Float64Array(m * N);
   const spread = new Float64Array(m * N);
@@ -39,6 +40,7 @@ export function createConditioner(
   const [trial, trialPull] = [vector(), vector()];
   let factor: Float64Array = new Float64Array(m * m);
 
+  /** Most readings are of one coordinate, so most slopes are nothing; the factor needs the lower half of the system only. */
   const linearise = (y: Float64Array, y0: Float64Array, disturbance: Float64Array) => {
     for (let k = 0; k < m; k++) {
       const seen = observations[k]!;
@@ -48,16 +50,20 @@ export function createConditioner(
         residual[k]! += gradient[i]! * (y[i]! - y0[i]!);
       }
     }
+    spread.fill(0);
     for (let k = 0; k < m; k++)
-      for (let i = 0; i < N; i++) {
-        let sum = 0;
-        for (let j = 0; j < N; j++) sum += component.covariance[i * N + j]! * jacobian[k * N + j]!;
-        spread[k * N + i] = sum;
+      for (let j = 0; j < N; j++) {
+        const slope = jacobian[k * N + j]!;
+        if (slope === 0) continue;
+        for (let i = 0; i < N; i++) spread[k * N + i]! += covariance[j * N + i]! * slope;
       }
     for (let k = 0; k < m; k++)
-      for (let l = 0; l < m; l++) {
+      for (let l = 0; l <= k; l++) {
         let sum = k === l ? observations[k]!.sd ** 2 : 0;
-        for (let i = 0; i < N; i++) sum += jacobian[l * N + i]! * spread[k * N + i]!;
+        for (let i = 0; i < N; i++) {
+          const slope = jacobian[l * N + i]!;
+          if (slope !== 0) sum += slope * spread[k * N + i]!;
+        }
         system[k * m + l] = sum;
       }
     factor = cholesky(system, m);

@@ -13,7 +13,10 @@ export interface Observation {
   readonly of: (y: Float64Array, gradient: Float64Array) => number;
 }
 
-const place = (id: CoordinateId) => COORDINATES.indexOf(id);
+const PLACE = Object.fromEntries(COORDINATES.map((id, i) => [id, i])) as Readonly<
+  Record<CoordinateId, number>
+>;
+const place = (id: CoordinateId) => PLACE[id];
 
 const SLOT = {
   chargeBalance: DIMENSIONS,
