@@ -1,5 +1,5 @@
 import type { Assessment } from "@tapside/assessment";
-import { codeOfUnit } from "@tapside/book";
+import { codeOfUnit, stickerLink } from "@tapside/book";
 import { absentPorts, freeze, leavesFilling, staysBypassed, type UnitFile } from "@tapside/records";
 import type { KitchenWords, Messages } from "@tapside/words";
 import type { Block, RecordContent } from "./block.ts";
@@ -15,6 +15,8 @@ export interface KitchenCardRequest {
   /** Whom to ring. */
   readonly name: string;
   readonly phone: string;
+  /** Where the app is reached by the kitchen's phones, if it is: the sign then opens the questions it is asked. */
+  readonly appUrl?: string | undefined;
   /** ISO instant. */
   readonly issuedAt: string;
   readonly timeZone: string;
@@ -22,7 +24,8 @@ export interface KitchenCardRequest {
 
 /**
  * One page that hangs at the unit: what it is, from when its water may be used, what to read out to the technician when the
- * tank is full, when to ring, what to leave alone. Its sign holds the sticker's code as plain text and opens nothing.
+ * tank is full, when to ring, what to leave alone. Its sign is the sticker's: it opens what a kitchen is asked, or holds the code as plain text
+ * where the app is not reached from the kitchen.
  */
 export function buildKitchenCard(request: KitchenCardRequest): RecordContent {
   const { file, kitchen, words, issuedAt, timeZone } = request;
@@ -47,7 +50,7 @@ export function buildKitchenCard(request: KitchenCardRequest): RecordContent {
 }
 
 function blocksOf(request: KitchenCardRequest, code: string): readonly Block[] {
-  const { file, kitchen, words } = request;
+  const { file, kitchen, words, appUrl } = request;
   const { card } = kitchen;
   const appliances = file.appliances.map((one) => one.name).filter(Boolean);
   const list = (title: string, items: readonly string[]): Block => ({
@@ -71,8 +74,8 @@ function blocksOf(request: KitchenCardRequest, code: string): readonly Block[] {
     list(card.titles.leak, [card.shutValve(file.point.isolationValve ?? "")]),
     list(card.titles.never, card.never),
     list(card.titles.unit, [card.unit(appliances.join(", ")), card.tankHolds]),
-    { kind: "figure", svg: signSvg(code), alt: code, heightPt: 72 },
-    { kind: "paragraph", text: `${code}. ${card.sign}` },
+    { kind: "figure", svg: signSvg(appUrl ? stickerLink(appUrl, code) : code), alt: code, heightPt: 72 },
+    { kind: "paragraph", text: `${code}. ${appUrl ? card.signAsks : card.sign}` },
     { kind: "paragraph", quiet: true, text: `${words.caution("productUse")} ${words.localCode}` },
   ];
 }

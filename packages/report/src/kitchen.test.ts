@@ -1,10 +1,12 @@
 import { assess } from "@tapside/assessment";
+import { codeOfUnit } from "@tapside/book";
 import type { UnitFile } from "@tapside/records";
 import { messagesIn } from "@tapside/words/every-language";
 import { kitchenInLanguage } from "@tapside/words/kitchen";
 import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
 import { describe, expect, it } from "vitest";
 import type { RecordContent } from "./block.ts";
+import { signSvg } from "./internal/sign-svg.ts";
 import { buildKitchenCard } from "./kitchen-card.ts";
 import { buildKitchenPage } from "./kitchen-page.ts";
 import { recordPdf } from "./pdf.ts";
@@ -23,7 +25,7 @@ const judged = (file: UnitFile) => {
   };
 };
 
-function card(file: UnitFile, language: string, issuedAt?: string): RecordContent {
+function card(file: UnitFile, language: string, issuedAt?: string, appUrl?: string): RecordContent {
   const { visit, assessment } = judged(file);
   return buildKitchenCard({
     file,
@@ -34,6 +36,7 @@ function card(file: UnitFile, language: string, issuedAt?: string): RecordConten
     phone: "555 0100",
     issuedAt: issuedAt ?? visit.endedAt!,
     timeZone: "UTC",
+    appUrl,
   });
 }
 
@@ -70,6 +73,21 @@ describe.each(LANGUAGES)("pages for a kitchen in %s", (language) => {
     expect((await readBack(page(demoUnit(n), language))).pages).toBe(1);
   });
 });
+
+it.each(LANGUAGES)(
+  "where the kitchen's phones reach the app, the sign opens its questions, on one sheet, in %s",
+  async (language) => {
+    const file = demoUnit(7);
+    const open = card(file, language, undefined, "https://field.example/#/unit/u");
+    const code = codeOfUnit(file.unit.id);
+    const signIn = ({ blocks }: RecordContent) => blocks.find((block) => block.kind === "figure");
+    expect(signIn(open)).toMatchObject({ svg: signSvg(`https://field.example/#/s/${code}`), alt: code });
+    expect(signIn(card(file, language))).toMatchObject({ svg: signSvg(code) });
+    const { pages, text } = await readBack(open);
+    expect(pages).toBe(1);
+    expect(text).toContain(kitchenInLanguage(language).card.signAsks);
+  },
+);
 
 /** Litres of gas and pressures of the filling are tried in reverse-osmosis; here only what is said of the hours. */
 it("says from when the water may be used: the upper end of the expected hours, on the wall's clock", async () => {

@@ -31,6 +31,8 @@ export interface KitchenWords {
     readonly never: readonly string[];
     shutValve(where: string): string;
     readonly sign: string;
+    /** Where the sign opens the questions a kitchen is asked. */
+    readonly signAsks: string;
   };
   readonly page: {
     readonly title: string;

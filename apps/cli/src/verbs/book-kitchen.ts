@@ -20,6 +20,7 @@ interface Asked {
   readonly visitId: string;
   readonly name: string;
   readonly phone: string;
+  readonly appUrl: string | undefined;
   readonly issuedAt: string;
   readonly timeZone: string;
 }
@@ -27,10 +28,11 @@ interface Asked {
 const kitchenVerb = (
   verb: string,
   summary: string,
+  more: string,
   build: (asked: Asked) => RecordContent | string,
 ): CommandVerb => ({
   summary,
-  ways: ["FILE --unit ID|SERIAL|NAME -o OUT.pdf [--on 2026-11-25T08:00Z] [--language en|es]"],
+  ways: [`FILE --unit ID|SERIAL|NAME -o OUT.pdf${more} [--on 2026-11-25T08:00Z] [--language en|es]`],
   notes: ["without a language: the one of the site's owner, else English"],
   examples: [],
   async run({ plain, named }, io) {
@@ -53,6 +55,7 @@ const kitchenVerb = (
       visitId: visit?.id ?? "",
       name: technician,
       phone,
+      appUrl: named["--url"],
       issuedAt: now.toISOString(),
       timeZone: file.site.timeZone ?? "UTC",
     });
@@ -68,13 +71,15 @@ const kitchenVerb = (
 export const kitchenCardVerb = kitchenVerb(
   "kitchen card",
   "a card to hang at the unit as PDF: from when to use its water, whom to ring, what to leave alone",
+  " [--url https://where.the/app/is/]",
   ({ last, visitId: _, ...asked }) => buildKitchenCard({ ...asked, assessment: last?.assessment }),
 );
 
 export const kitchenPageVerb = kitchenVerb(
   "kitchen page",
   "one page for the chef as PDF: the water in plain words, what it does to each appliance, what the kitchen checks",
-  ({ last, name: _, phone: __, ...asked }) =>
+  "",
+  ({ last, name: _, phone: __, appUrl: ___, ...asked }) =>
     last
       ? buildKitchenPage({
           ...asked,

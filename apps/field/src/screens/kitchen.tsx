@@ -99,5 +99,7 @@ async function contentOf(which: Which, live: LiveBook, file: UnitFile): Promise<
       kitchenDay: kitchenDay(file, context, shared),
     });
   const { technician = "", phone = "" } = context.settings;
-  return buildKitchenCard({ ...shared, assessment, name: technician, phone });
+  // Only what stands behind https is reached by another phone.
+  const appUrl = location.protocol === "https:" ? location.href : undefined;
+  return buildKitchenCard({ ...shared, assessment, name: technician, phone, appUrl });
 }

@@ -59,6 +59,7 @@ export const kitchenEn: KitchenWords = {
     shutValve: (where) =>
       `Shut the unit's water${where ? `: ${where}` : " at the valve before it"}. Switch off the appliances it feeds before they run dry. Keep off wet floor near plugs.`,
     sign: "The technician scans this sign or types the code.",
+    signAsks: "Something is wrong? Scan this sign: four questions go to the technician as a message.",
   },
   page: {
     title: "Your water in plain words",

@@ -63,6 +63,7 @@ export const kitchenEs: KitchenWords = {
     shutValve: (where) =>
       `Cierre el agua del equipo${where ? `: ${where}` : " en la válvula que está antes"}. Apague los aparatos que alimenta antes de que queden sin agua. No pise el piso mojado cerca de enchufes.`,
     sign: "La persona técnica escanea este signo o escribe el código.",
+    signAsks: "¿Algo falla? Escanee este signo: cuatro preguntas llegan al técnico como mensaje.",
   },
   page: {
     title: "Su agua en palabras sencillas",
