@@ -47,10 +47,12 @@ describe("feed pressure of a unit with a booster is judged where the element get
     expect(found[0]!.detail).toEqual({ pattern: "boosterOff" });
     expect(found[0]!.limit!.low).toBeCloseTo(converted(20 * PSI, "kPa", "psi"), 6);
   });
-  it("too close to the switch to say is said, beside the pressure as the pump would make it", () => {
+  it("too close to the switch to say is said, beside the pressure as the pump makes it where it was read to run", () => {
     const found = supply({ ...pumped, boosterOffBelowKPaGauge: 20 * PSI }, { ...feed(20.2), ...FLOWS });
     expect(found.map(({ id }) => id).sort()).toEqual(["boostedPressure", "feedPressure"]);
     expect(found.find(({ id }) => id === "feedPressure")).toMatchObject({ verdict: "tooClose" });
+    const below = supply({ ...pumped, boosterOffBelowKPaGauge: 20 * PSI }, { ...feed(19.8), ...FLOWS });
+    expect(below).toMatchObject([{ id: "feedPressure", verdict: "tooClose" }]);
   });
   it("without the flows of the day the pump's rise is not known, and they are asked for", () => {
     expect(supply(pumped, feed(35))).toMatchObject([

@@ -18,8 +18,12 @@ export function supplyFindings(scene: Scene): readonly Finding[] {
   if (!booster)
     return [judge("feedPressure", phase, feedFigure(scene), rulesOf(context).feedPressure, CONSEQUENCE)];
   const switched = switchFindings(scene, booster);
-  return switched.some((one) => one.verdict === "outside") ? switched : [...switched, boosted(scene)];
+  return switched.some(readBelow) ? switched : [...switched, boosted(scene)];
 }
+
+/** By what was read the pump stands, be it too close to say. */
+const readBelow = ({ figure, limit }: Finding): boolean =>
+  figure !== undefined && limit?.low !== undefined && figure.value < limit.low;
 
 function shown({ context }: Scene, pressure: Outcome<Uncertain>): Outcome<Figure> {
   const unit = pressureUnitOf(context);
