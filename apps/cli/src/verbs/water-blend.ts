@@ -87,6 +87,7 @@ export const waterBlendVerb: CommandVerb = {
   ways: ["IN.csv [-o OUT.csv] [--json]"],
   notes: [
     "an appliance a row as for water suits; rows of the same site get the same water, which one of them may give",
+    "a blank ion counts as none of it in the sums, but no limit is told by it; chlorine of the feed alone rules out the blends it breaks",
   ],
   examples: [{ args: ["water", "blend", "examples/larkmoor-appliances.csv"], prints: "blend_low" }],
   run: runGroups("water blend", {
