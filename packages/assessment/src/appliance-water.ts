@@ -43,7 +43,12 @@ export interface PossibleMakes {
   readonly blank: readonly BlankField[];
 }
 
-export type BlankField = "appliance.hottestC" | "appliance.steelGrade" | "appliance.copperOrBrass";
+export type BlankField =
+  | "appliance.hottestC"
+  | "appliance.steelGrade"
+  | "appliance.copperOrBrass"
+  /** Hotter than the table of chloride goes for the steel. */
+  | "steelTable";
 
 /** Every make the blanks of an appliance's record leave open; one where nothing is blank. */
 export function possibleMakes(appliance: KeptAppliance): PossibleMakes {
@@ -53,21 +58,26 @@ export function possibleMakes(appliance: KeptAppliance): PossibleMakes {
   const temperatures = hottestC === undefined ? span : [hottestC];
   const steels = steelGrade ? [steelGrade] : (["304", "316"] as const);
   const coppers = copperOrBrass === undefined ? [false, true] : [copperOrBrass];
-  return {
-    makes: temperatures.flatMap((hottest) =>
-      steels.flatMap((steel) =>
-        coppers.map((copper) => ({ ...make, hottestC: hottest, steel, copperOrBrass: copper })),
-      ),
+  const makes = temperatures.flatMap((hottest) =>
+    steels.flatMap((steel) =>
+      coppers.map((copper) => ({ ...make, hottestC: hottest, steel, copperOrBrass: copper })),
     ),
+  );
+  return {
+    makes,
     blank: [
       ...(hottestC === undefined && steels.some((steel) => temperatureTells(steel, span))
         ? (["appliance.hottestC"] as const)
         : []),
       ...(steelGrade ? [] : (["appliance.steelGrade"] as const)),
       ...(copperOrBrass === undefined ? (["appliance.copperOrBrass"] as const) : []),
+      ...(makes.some(beyondItsTable) ? (["steelTable"] as const) : []),
     ],
   };
 }
+
+const beyondItsTable = ({ steel, hottestC }: ApplianceMake) =>
+  steel !== undefined && steelChlorideLimit(steel, hottestC).kind !== "known";
 
 /** Whether a steel's chloride limit hangs on where in its span an appliance's hottest water lies. */
 function temperatureTells(steel: "304" | "316", span: readonly [number, number]): boolean {

@@ -60,6 +60,18 @@ describe("chloride against steel", () => {
     }).find((one) => one.verdict === "cannotTell");
     expect(open?.missing).toEqual(["appliance.steelGrade"]);
   });
+  it("steel hotter than its table goes is not told rather than passed over in silence", () => {
+    const findings = judged(oven({ copperOrBrass: false, steelGrade: "304", hottestC: 125 }), {
+      ...product,
+      deliveredChloride: [3, "mg/L"],
+    });
+    const open = findings.find((one) => one.verdict === "cannotTell");
+    expect(open).toMatchObject({ detail: { open: "chloride" }, missing: ["steelTable"] });
+    expect(chloride(3, { steelGrade: "316", hottestC: 125 })).toBe("within");
+    /** 316 is told to 130 °C (25 mg/L): above it whichever the grade is, below it only 316 is told. */
+    expect(chloride(40, { hottestC: 125 })).toBe("outside");
+    expect(chloride(3, { hottestC: 125 })).toBe("cannotTell");
+  });
 });
 
 describe("what was not read is completed from the feed and the membrane's passage", () => {

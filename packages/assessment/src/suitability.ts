@@ -37,11 +37,29 @@ function ofAppliance(
   const judged = possibleNeeds(appliance).map(({ limits, onlyOnCopper }) =>
     agreed(
       limits.map((limit) => judgedBy(limit, waters, scene)),
-      blank.filter((field) => (field === "appliance.copperOrBrass" ? onlyOnCopper : limits.length > 1)),
+      blank.filter((field) => hangsOn(field, limits, onlyOnCopper)),
     ),
   );
-  return told(appliance.name ?? "", judged, scene);
+  return told(appliance.name ?? "", blank.includes("steelTable") ? hotterThanTold(judged) : judged, scene);
 }
+
+const hangsOn = (field: BlankField, limits: readonly WaterLimit[], onlyOnCopper: boolean) =>
+  field === "appliance.copperOrBrass" ? onlyOnCopper : field !== "steelTable" && limits.length > 1;
+
+const STEEL_NEED: WaterLimit = { property: "chloride", unit: "mg/L", source: "" };
+
+/** Chloride on a steel hotter than its table: what the table would keep is not kept for that, what it breaks stays broken. */
+function hotterThanTold(judged: readonly Judged[]): readonly Judged[] {
+  const [chloride, rest] = [true, false].map((wanted) =>
+    judged.filter(({ limit }) => (limit.property === "chloride") === wanted),
+  );
+  const open = (chloride!.length > 0 ? chloride! : [untold]).map((one) =>
+    one.verdict === "outside" ? one : { ...untold, missing: [...one.missing, "steelTable"] },
+  );
+  return [...rest!, ...open];
+}
+
+const untold: Judged = { verdict: "cannotTell", limit: STEEL_NEED, missing: [] };
 
 /** One answer where all possible limits agree; otherwise the blanks that would tell. */
 function agreed(all: readonly Judged[], blank: readonly BlankField[]): Judged {

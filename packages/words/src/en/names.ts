@@ -183,6 +183,7 @@ const FIELDS: Readonly<Record<string, string>> = {
   "appliance.litresPerDay": "what an appliance takes on a busy day",
   "appliance.hottestC": "the hottest water of the appliance",
   "appliance.steelGrade": "the steel grade of the appliance",
+  steelTable: "a published chloride limit for this steel so hot",
   "appliance.copperOrBrass": "the answer on copper or brass",
 };
 

@@ -198,6 +198,7 @@ const FIELDS: Readonly<Record<string, string>> = {
   "appliance.litresPerDay": "lo que un aparato toma en un día de mucho trabajo",
   "appliance.hottestC": "el agua más caliente del aparato",
   "appliance.steelGrade": "el grado de acero del aparato",
+  steelTable: "un límite de cloruro publicado para este acero tan caliente",
   "appliance.copperOrBrass": "la respuesta sobre cobre o latón",
 };
 
