@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { type Assessment, assess } from "@tapside/assessment";
+import { saidAndFound } from "@tapside/diagnosis";
 import { bookOf, EMPTY_STATE, fold, importFile, unitFile, verifyRecord } from "@tapside/records";
 import { operatingPoint } from "@tapside/reverse-osmosis";
 import { describe, expect, it } from "vitest";
@@ -89,6 +90,19 @@ describe("the demo district", () => {
     const once = larkmoor(truth.seed);
     expect(larkmoor(truth.seed)).toEqual(once);
     expect(larkmoor("another").book).not.toBe(once.book);
+  });
+
+  it("what was mended, by the truth, is what the readings as found say: first in seven of ten, in the first three in nine of ten", async () => {
+    const files = [...book.unit.keys()].map((id) => unitFile(book, id)!);
+    const said = await saidAndFound(files, undefined);
+    const troubles = new Map(
+      truth.units.flatMap(({ visits }) => visits.map((one) => [one.visit, one.troubles] as const)),
+    );
+    for (const one of said) expect(troubles.get(one.visit), one.visit).toContain(one.found);
+    const within = (place: number) => said.filter((one) => one.place <= place).length / said.length;
+    expect(said.length).toBeGreaterThanOrEqual(25);
+    expect(within(1)).toBeGreaterThanOrEqual(0.7);
+    expect(within(3)).toBeGreaterThanOrEqual(0.9);
   });
 
   it("holds issued records whose marks are whole", () => {

@@ -1,3 +1,4 @@
+import { CAUSE_IDS, SEARCH } from "@tapside/diagnosis";
 import type { FieldValue } from "@tapside/records";
 import { dayAfter } from "./calendar.ts";
 import type { VisitTruth } from "./life.ts";
@@ -55,6 +56,7 @@ export function visitEdit(seed: string, unit: UnitTruth, visit: VisitTruth): Edi
       technician: visit.technician.name,
       ...answers(seed, unit, visit, random),
       ...work(visit),
+      ...causes(seed, unit, visit),
       ...Object.fromEntries([...prefixed("reading:asFound:", kept), ...prefixed("reading:asLeft:", asLeft)]),
     },
   };
@@ -88,6 +90,20 @@ function answers(seed: string, unit: UnitTruth, visit: VisitTruth, random: Rando
       expectedHours: Math.round(10 * visit.leftPorts.fillingHours) / 10,
     },
     "answer:signature": random.chance(0.87) ? { kind: "signed", name, role } : { kind: "notPresent" },
+  };
+}
+
+/** Troubles that were mended and seen to be the cause; now and then nobody writes that down. */
+function causes(seed: string, unit: UnitTruth, visit: VisitTruth): Edit["fields"] {
+  const left = new Set(visit.left.troubles.map((one) => one.id));
+  const mended = visit.found.troubles.flatMap(({ id }) =>
+    left.has(id) ? [] : CAUSE_IDS.filter((cause) => cause === id),
+  );
+  if (mended.length === 0 || !randomOf(seed, unit.key, visit.number, "confirmed").chance(0.8)) return {};
+  return {
+    [`answer:${SEARCH.repaired}`]: mended,
+    [`answer:${SEARCH.repairedAt}`]: mended.map(() => `${visit.day}T10:00:00Z`),
+    [`answer:${SEARCH.found}`]: mended,
   };
 }
 

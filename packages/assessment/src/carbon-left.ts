@@ -1,7 +1,7 @@
 import { known, missing, type Outcome, refused } from "@tapside/quantities";
-import type { Phase, UnitFile } from "@tapside/records";
+import { type Phase, partsInService, type UnitFile } from "@tapside/records";
 import { amountOf } from "./internal/amounts.ts";
-import { partsInService, replacedHere, type Visit } from "./internal/parts-in-service.ts";
+import { replacedHere, type Visit } from "./internal/parts-in-service.ts";
 import { phaseReadings, visitsUpTo } from "./internal/phase-readings.ts";
 
 export interface CarbonLeft {

@@ -1,8 +1,8 @@
-import type { Kept, Part, PartRole, UnitFile } from "@tapside/records";
+import { type Kept, type Part, type PartRole, partsInService, type UnitFile } from "@tapside/records";
 import type { DueItem } from "./assessment.ts";
 import { carbonLeft, carbonUsedM3 } from "./carbon-left.ts";
 import { hoursLeft } from "./hours-left.ts";
-import { changedHere, partsInService, type Visit } from "./internal/parts-in-service.ts";
+import { changedHere, type Visit } from "./internal/parts-in-service.ts";
 
 /** Months between changes when the part's record names none. Pre-filters 12, membrane 24: common practice, no source. */
 export const USUAL_MONTHS: Readonly<Partial<Record<PartRole, number>>> = {

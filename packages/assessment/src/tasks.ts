@@ -1,6 +1,6 @@
-import type { PartRole, UnitFile, VisitKind } from "@tapside/records";
+import { type PartRole, partsInService, type UnitFile, type VisitKind } from "@tapside/records";
 import type { DueItem, Finding, Task } from "./assessment.ts";
-import { partsInService, type Visit } from "./internal/parts-in-service.ts";
+import type { Visit } from "./internal/parts-in-service.ts";
 
 /** Order of hands: carbon before the element, sanitising with both out, element, air, tank water discarded last. */
 const ORDER = [

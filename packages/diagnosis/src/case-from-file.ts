@@ -2,12 +2,16 @@ import { known, missing, type Outcome } from "@tapside/quantities";
 import {
   absentPorts,
   type KeptVisit,
+  type PartRole,
   type Phase,
+  partsInService,
   type Reading,
   type SlotId,
   type UnitFile,
   USUAL_DRAW_L,
 } from "@tapside/records";
+import { confirmedIn } from "./answers-of.ts";
+import type { CauseId } from "./causes.ts";
 import { complaintOf } from "./complaint-of.ts";
 import type { Scene, Usual } from "./scene.ts";
 import { signValue } from "./sign-value.ts";
@@ -103,21 +107,23 @@ const months = (from: string | undefined, to: string | undefined): number | unde
 const given = <K extends string, V>(name: K, value: V | undefined) =>
   (value === undefined ? {} : { [name]: value }) as { readonly [P in K]?: V };
 
-/** Ages and litres of the parts that are in now. */
-function agesOf(file: UnitFile, visit: KeptVisit, readings: Readings) {
-  const fitted = (...roles: string[]) =>
-    file.parts.find((part) => roles.includes(part.role ?? "") && !part.removedOn);
+/** Ages and litres of the parts the water went through. */
+function agesOf(file: UnitFile, visit: KeptVisit, phase: Phase, readings: Readings) {
+  const fitted = (role: PartRole) => partsInService(file, visit, phase, role)[0];
   const element = months(fitted("element")?.fittedOn, visit.startedAt);
   const filter = months((fitted("sediment") ?? fitted("carbon"))?.fittedOn, visit.startedAt);
   return {
     ...given("elementYears", element === undefined ? undefined : element / 12),
     ...given("filterMonths", filter),
-    ...given("carbonShare", carbonShare(file, visit, readings)),
+    ...given("carbonShare", carbonShare(fitted("carbon"), visit, readings)),
   };
 }
 
-function carbonShare(file: UnitFile, visit: KeptVisit, readings: Readings): number | undefined {
-  const carbon = file.parts.find((part) => part.role === "carbon" && !part.removedOn);
+function carbonShare(
+  carbon: UnitFile["parts"][number] | undefined,
+  visit: KeptVisit,
+  readings: Readings,
+): number | undefined {
   const meter = signValue("waterMeter", visit.readings.asFound.waterMeter);
   if (!carbon?.ratedLitres || carbon.meterAtFittingM3 === undefined || meter === undefined) return undefined;
   const chlorine = readings.chlorineBefore ?? carbon.ratedChlorineMgPerL ?? 1;
@@ -153,6 +159,22 @@ function impossibleTests(
       (id === "elementPressure" && !has.booster) ||
       (id === "isolateBypass" && !has.bypass),
   );
+}
+
+const PRESSURES: readonly SignId[] = ["staticPressure", "beforeFilterPressure"];
+/** What a visit read of the supply while this was wrong is not what is usual there. */
+const UNUSUAL: Readonly<Partial<Record<CauseId, readonly SignId[]>>> = {
+  lowFeedPressure: PRESSURES,
+  gaugeOff: PRESSURES,
+  tdsMeterOff: ["feedTds"],
+  meterScaleSlip: ["feedTds"],
+  coldWater: ["temperature"],
+};
+
+/** The signs of an earlier visit without those its confirmed causes had spoilt. */
+function asUsual(signs: Readings, visit: KeptVisit): Readings {
+  const spoilt = new Set(confirmedIn({ visit }).flatMap((cause) => UNUSUAL[cause] ?? []));
+  return Object.fromEntries(Object.entries(signs).filter(([sign]) => !spoilt.has(sign as SignId)));
 }
 
 /** Last known values, else today's: what has no history cannot be called changed. */
@@ -194,13 +216,13 @@ export function caseFromFile(
 ): Outcome<FileCase> {
   const visit = file.visits.find((one) => one.id === visitId);
   if (!visit) return missing("visit");
-  const unit = unitOfFile(file, visit);
+  const unit = unitOfFile(file, visit, phase);
   if (unit.kind !== "known") return unit;
   const { atmosphericKPa } = unit.value.unit;
   const readings = signsOf(visit, phase, atmosphericKPa, since);
   const before = file.visits.filter((one) => (one.startedAt ?? "") < (visit.startedAt ?? ""));
   const earlier = before.reverse().map((one) => ({
-    ...signsOf(one, "asFound", atmosphericKPa),
+    ...asUsual(signsOf(one, "asFound", atmosphericKPa), one),
     ...signsOf(one, "asLeft", atmosphericKPa),
   }));
   const usual = usualOf(earlier, readings, NOTHING_KNOWN);
@@ -213,7 +235,7 @@ export function caseFromFile(
     remineraliser: file.unit.remineraliser ?? false,
     blendValve,
     ...given("complaint", complaintOf(visit)),
-    ...agesOf(file, visit, readings),
+    ...agesOf(file, visit, phase, readings),
     impossible: impossibleTests(file, { booster: unit.value.unit.booster !== undefined, bypass }),
   };
   if (Object.values(usual).some((value) => !Number.isFinite(value))) return missing("usual");

@@ -1,6 +1,6 @@
 import type { KeptVisit } from "@tapside/records";
+import { confirmedIn } from "./answers-of.ts";
 import { CAUSE_IDS, type CauseId } from "./causes.ts";
-import { confirmedIn } from "./visit-case.ts";
 
 /** How often each cause was put right and confirmed, over the closed visits of a book. */
 export function foundInBook(visits: Iterable<KeptVisit>): Readonly<Partial<Record<CauseId, number>>> {

@@ -1,6 +1,6 @@
+import { answersOf, type VisitOfUnit } from "./answers-of.ts";
 import { SEARCH } from "./search-answers.ts";
 import { SET_UPS, type SetUpId, TESTS, type Test, type Tool } from "./test-catalogue.ts";
-import { answersOf, type VisitOfUnit } from "./visit-case.ts";
 
 export const SET_UP_IDS = Object.keys(SET_UPS) as readonly SetUpId[];
 

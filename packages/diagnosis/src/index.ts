@@ -1,4 +1,5 @@
 export { type Advice, advise, type Step, SURE } from "./advise.ts";
+export { answersOf, confirmedIn, repairedIn, type VisitOfUnit } from "./answers-of.ts";
 export { type BeforeDriving, beforeDriving, type SaidByKitchen } from "./before-driving.ts";
 export { caseFromFile, doubtOf, type FileCase, noteAnswers, noteOf } from "./case-from-file.ts";
 export { CAUSE_IDS, CAUSES, type CauseId, COMPLAINTS, type Complaint } from "./causes.ts";
@@ -60,14 +61,5 @@ export {
   type TestId,
   type Tool,
 } from "./test-catalogue.ts";
-export {
-  answersOf,
-  confirmedIn,
-  phaseNow,
-  repairedAnswers,
-  repairedIn,
-  testOwed,
-  type VisitOfUnit,
-  visitCase,
-} from "./visit-case.ts";
+export { phaseNow, repairedAnswers, testOwed, visitCase } from "./visit-case.ts";
 export { partsForStops, type WantedPart } from "./wanted-over-stops.ts";

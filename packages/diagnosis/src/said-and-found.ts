@@ -1,4 +1,5 @@
 import type { UnitFile } from "@tapside/records";
+import { confirmedIn } from "./answers-of.ts";
 import { caseFromFile } from "./case-from-file.ts";
 import type { CauseId } from "./causes.ts";
 import { loadEngine } from "./engine.ts";
@@ -6,7 +7,6 @@ import { expectationOf } from "./expectation.ts";
 import type { CompanyCounts } from "./frequencies.ts";
 import { odds } from "./odds.ts";
 import { assumedWith } from "./posterior.ts";
-import { confirmedIn } from "./visit-case.ts";
 
 /** A cause that was put right and confirmed, and what the odds said of it from the readings as found. */
 export interface SaidAndFound {
@@ -19,6 +19,9 @@ export interface SaidAndFound {
   /** Probability the odds gave it. */
   readonly probability: number;
 }
+
+/** Nothing to repair: named beside a fault it stands in nobody's way. */
+const NO_FAULT: ReadonlySet<CauseId> = new Set(["healthy", "coldWater"]);
 
 /** Every confirmed cause of the closed visits, oldest first, beside what the same readings say by today's weights. Those that cannot be judged are left out. */
 export async function saidAndFound(
@@ -37,8 +40,8 @@ export async function saidAndFound(
       const asFound = caseFromFile(file, visit.id);
       if (asFound.kind !== "known") return [];
       const { causes } = odds(engine, expectationOf(asFound.value.scene), asFound.value.readings, assumed);
-      const wrong = causes.filter(({ cause }) => cause !== "healthy");
       return confirmedIn({ visit }).map((found): SaidAndFound => {
+        const wrong = causes.filter(({ cause }) => cause === found || !NO_FAULT.has(cause));
         const place = wrong.findIndex(({ cause }) => cause === found);
         return {
           visit: visit.id,

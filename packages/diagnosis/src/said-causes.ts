@@ -1,3 +1,4 @@
+import { answersOf, confirmedIn, repairedIn, type VisitOfUnit } from "./answers-of.ts";
 import { caseFromFile, type FileCase } from "./case-from-file.ts";
 import type { CauseId } from "./causes.ts";
 import { loadEngine } from "./engine.ts";
@@ -8,7 +9,7 @@ import { odds } from "./odds.ts";
 import { assumedWith } from "./posterior.ts";
 import { type Said, saidToOwner } from "./said-to-owner.ts";
 import { type Measured, SIZE_KNOWN_WITHIN, sizeOfCause } from "./size-of-cause.ts";
-import { answersOf, confirmedIn, repairedIn, testOwed, type VisitOfUnit, visitCase } from "./visit-case.ts";
+import { testOwed, visitCase } from "./visit-case.ts";
 
 /** Odds from which an unrepaired cause is named at all. */
 const NAMED = 0.5;

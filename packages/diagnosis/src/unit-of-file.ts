@@ -1,5 +1,5 @@
 import { known, missing, type Outcome } from "@tapside/quantities";
-import type { KeptVisit, UnitFile } from "@tapside/records";
+import { type KeptVisit, type Phase, partsInService, type UnitFile } from "@tapside/records";
 import {
   atmosphericPressureKPa,
   type Booster,
@@ -107,14 +107,15 @@ function plateOfLabel({ unit }: UnitFile): Plates | undefined {
   };
 }
 
-/** Readings of the hand-over that belongs to the element that is in now, else the label. */
-function platesOf(file: UnitFile, today: KeptVisit): Plates | undefined {
-  const element = file.parts.find((part) => part.role === "element" && !part.removedOn);
+/** Readings of the hand-over that belongs to the element the water went through, else the label. */
+function platesOf(file: UnitFile, today: KeptVisit, phase: Phase): Plates | undefined {
+  const element = partsInService(file, today, phase, "element").at(-1);
   const since = (element?.fittedOn ?? "").slice(0, 10);
   const handOver = file.visits.find(
     (visit) =>
       visit.id !== today.id &&
       visit.kind === "commissioning" &&
+      (visit.startedAt ?? "") <= (today.startedAt ?? "9999") &&
       (visit.startedAt ?? "").slice(0, 10) >= since,
   );
   const own = handOver && plateOfVisit(handOver, areaOf(file), boosterOf(file));
@@ -136,8 +137,9 @@ function chargeOf(file: UnitFile, today: KeptVisit): number {
 export function unitOfFile(
   file: UnitFile,
   today: KeptVisit,
+  phase: Phase,
 ): Outcome<{ readonly unit: Unit; readonly baseline: Scene["baseline"] }> {
-  const plates = platesOf(file, today);
+  const plates = platesOf(file, today, phase);
   if (!plates) return missing("unit.ratedPermeateLPerH", "unit.ratedRejectionPercent");
   const element = elementFromNameplate(plates.plate);
   if (element.kind !== "known") return element;

@@ -1,18 +1,12 @@
 import type { KeptVisit, Reading, SlotId, UnitFile } from "@tapside/records";
 import { expect, it } from "vitest";
+import { repairedIn, type VisitOfUnit } from "./answers-of.ts";
 import { noteOf, noteTimeOf } from "./case-from-file.ts";
 import { hourOf } from "./hour-of-visit.ts";
 import { saidCauses } from "./said-causes.ts";
 import { SEARCH } from "./search-answers.ts";
 import { ordinaryVisit } from "./testing/trials.ts";
-import {
-  phaseNow,
-  repairedAnswers,
-  repairedIn,
-  testOwed,
-  type VisitOfUnit,
-  visitCase,
-} from "./visit-case.ts";
+import { phaseNow, repairedAnswers, testOwed, visitCase } from "./visit-case.ts";
 
 /** The ordinary visit with more answers, and readings as left. */
 function visitWith(answers: object, asLeft: Partial<Record<SlotId, Reading>> = {}): VisitOfUnit {

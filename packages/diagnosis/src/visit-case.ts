@@ -1,29 +1,13 @@
 import type { Outcome } from "@tapside/quantities";
-import type { KeptVisit, Phase, UnitFile } from "@tapside/records";
+import type { Phase } from "@tapside/records";
+import { answersOf, repairedIn, type VisitOfUnit } from "./answers-of.ts";
 import { caseFromFile, type FileCase } from "./case-from-file.ts";
-import { CAUSE_IDS, type CauseId } from "./causes.ts";
+import type { CauseId } from "./causes.ts";
 import { measuredAgain } from "./measured-again.ts";
 import { REPAIRS } from "./repairs.ts";
 import { sceneAfterRepairs } from "./scene-after-repairs.ts";
 import { SEARCH } from "./search-answers.ts";
 import { TESTS, type TestId } from "./test-catalogue.ts";
-
-/** A visit with the file of its unit. */
-export interface VisitOfUnit {
-  readonly file: UnitFile;
-  readonly visit: KeptVisit;
-}
-
-/** Answers kept while finding the cause, by their own names. */
-export const answersOf = ({ visit }: Pick<VisitOfUnit, "visit">): Readonly<Record<string, unknown>> =>
-  visit.answers;
-
-/** What was put right at this visit, first to last. */
-export function repairedIn(one: Pick<VisitOfUnit, "visit">): readonly CauseId[] {
-  const said = answersOf(one)[SEARCH.repaired];
-  const ids = Array.isArray(said) ? said : [said];
-  return ids.flatMap((id) => CAUSE_IDS.filter((cause) => cause === id));
-}
 
 /** The answers that say so, with when; the times stay in step with the causes. */
 export function repairedAnswers(
@@ -51,12 +35,6 @@ const lastRepairAt = (one: VisitOfUnit): string | undefined =>
 /** What was read after the last repair: what was read between two no longer speaks of the unit as it is. */
 const sinceLastRepair = (one: VisitOfUnit): Outcome<FileCase> =>
   caseFromFile(one.file, one.visit.id, "asLeft", lastRepairAt(one));
-
-/** What was put right and then confirmed by the technician. */
-export function confirmedIn(one: Pick<VisitOfUnit, "visit">): readonly CauseId[] {
-  const said = answersOf(one)[SEARCH.found];
-  return Array.isArray(said) ? repairedIn(one).filter((cause) => said.includes(cause)) : [];
-}
 
 /** Readings are taken as found until something was put right, as left from then on. */
 export const phaseNow = (one: VisitOfUnit): Phase => (repairedIn(one).length > 0 ? "asLeft" : "asFound");

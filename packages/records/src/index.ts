@@ -22,6 +22,7 @@ export * from "./kinds.ts";
 export { leavesFilling } from "./leaves-filling.ts";
 export { memoryStore, sortOut } from "./memory-store.ts";
 export { MIGRATIONS, type Migration, migrate, SCHEMA } from "./migrate.ts";
+export { partsInService } from "./parts-in-service.ts";
 export { inBaseUnit, isUnusual, makeReading, photographed, type TypedReading } from "./reading.ts";
 export { type Frozen, freeze, inputsChangedSince, inputsMark, verifyRecord } from "./service-record.ts";
 export { sha256Hex } from "./sha256.ts";

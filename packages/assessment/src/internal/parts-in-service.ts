@@ -1,30 +1,14 @@
-import type { Kept, Part, PartRole, Phase, UnitFile } from "@tapside/records";
+import {
+  type Kept,
+  type Part,
+  type PartRole,
+  type Phase,
+  partsInService,
+  type UnitFile,
+} from "@tapside/records";
 import { rememberWith } from "./remember-with.ts";
 
-const day = (iso: string | undefined): string => (iso ?? "").slice(0, 10);
-
 export type Visit = UnitFile["visits"][number];
-
-/** Parts of a role that were in the unit at this phase of a visit, in the order of the chain. A part fitted in the visit counts as left, not as found. */
-export function partsInService(
-  file: Pick<UnitFile, "parts">,
-  visit: Visit,
-  phase: Phase,
-  role: PartRole,
-): readonly Kept<Part>[] {
-  const today = day(visit.startedAt) || "9999";
-  return file.parts
-    .filter((part) => part.role === role)
-    .filter((part) => {
-      if (part.fittedVisit === visit.id && visit.kind !== "commissioning") return phase === "asLeft";
-      return day(part.fittedOn) <= today;
-    })
-    .filter((part) => {
-      if (part.removedVisit === visit.id) return phase === "asFound";
-      return !part.removedOn || day(part.removedOn) > today;
-    })
-    .sort((a, b) => (a.position ?? 99) - (b.position ?? 99) || (a.id < b.id ? -1 : 1));
-}
 
 /** True when this visit has put in a new part of the role, whether or not the part's own record exists yet. */
 export const replacedHere = (visit: Visit, role: PartRole): boolean =>
