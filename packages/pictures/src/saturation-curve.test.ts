@@ -15,8 +15,18 @@ const heightOfDot = (svg: string) => Number(/cy="([\d.]+)"/.exec(svg)![1]);
 
 describe("the saturation curve", () => {
   it("stands an appliance at its own temperature, on the curve", () => {
-    expect(heightOfDot(draw([-1, 0, 0]))).toBeCloseTo(142, 6);
-    expect(heightOfDot(draw([0, 0, 1]))).toBeLessThan(142);
+    expect(heightOfDot(draw([-1, 0, 0]))).toBeCloseTo(134, 6);
+    expect(heightOfDot(draw([0, 0, 1]))).toBeLessThan(134);
+  });
+  it("keeps its words clear of the widest band there is", () => {
+    const svg = draw([-9, 0, 9]);
+    const heights = [.../[ML]([\d.]+) ([\d.]+)/g[Symbol.matchAll](/<path d="(M[^"]*Z)"/.exec(svg)![1]!)].map(
+      ([, , height]) => Number(height),
+    );
+    const baseline = (word: string) => Number(new RegExp(`y="([\\d.]+)"[^>]*>${word}<`).exec(svg)![1]);
+    expect(baseline("scales")).toBeLessThan(Math.min(...heights));
+    /** 16 px type stands at most 13 px above its baseline. */
+    expect(baseline("dissolves") - 13).toBeGreaterThan(Math.max(...heights));
   });
   it("holds no number that is none, whatever it is asked", () => {
     fc.assert(

@@ -23,7 +23,7 @@ const HEIGHT = 252;
 const LEFT = 12;
 const RIGHT = 346;
 const TOP = 62;
-const BOTTOM = 222;
+const BOTTOM = 206;
 const COLD = 10;
 const HOT = 100;
 /** Beyond this the curve runs along the edge. */
@@ -37,7 +37,8 @@ const at = (temperatureC: number, index: number) => `${x(temperatureC).toFixed(1
 
 /**
  * Saturation of calcite against temperature: above the line the water lays scale down, below it takes calcite up. The
- * solid curve is the middle, the band what readings leave open; each appliance stands at its own temperature.
+ * solid curve is the middle, the band what readings leave open; each appliance stands at its own temperature. The words for
+ * above and below stand outside the field, where no band runs through them.
  */
 export function saturationCurve(request: SaturationCurveRequest): string {
   const { ink, ink2, tint, ground } = COLOURS[request.theme];
@@ -62,7 +63,7 @@ export function saturationCurve(request: SaturationCurveRequest): string {
   const ticks = [20, 40, 60, 80, 100]
     .map((t) => text(x(t), HEIGHT - 8, `${t}${t === 100 ? " °C" : ""}`, ink2, t === 100 ? "end" : "middle"))
     .join("");
-  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${escapeText(request.description)}" fill="none">${band}<path d="M${LEFT} ${y(0)}H${RIGHT}" stroke="${ink}" stroke-width="2" stroke-dasharray="2 4"/>${marks}${curve}${text(LEFT, TOP - 6, request.words.scales, ink2)}${text(LEFT + 6, BOTTOM - 8, request.words.dissolves, ink2)}${ticks}</svg>`;
+  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${escapeText(request.description)}" fill="none">${band}<path d="M${LEFT} ${y(0)}H${RIGHT}" stroke="${ink}" stroke-width="2" stroke-dasharray="2 4"/>${marks}${curve}${text(LEFT, TOP - 6, request.words.scales, ink2)}${text(LEFT, BOTTOM + 17, request.words.dissolves, ink2)}${ticks}</svg>`;
 }
 
 /** The middle of the curve at an appliance, between its points. */
