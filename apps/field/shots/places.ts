@@ -91,8 +91,16 @@ export const PLACES: Readonly<Record<string, readonly Place[]>> = {
   "/list": [{ name: "list", to: "/list" }],
   "/stickers": [{ name: "stickers", to: "/stickers" }],
   "/unit/:id": [unit("sallow", ""), unit("two-elements", "", "demo:28:unit"), unit("bare", "", "shots-unit")],
-  "/unit/:id/edit": [unit("edit", "/edit"), unit("edit-bare", "/edit", "shots-unit")],
-  "/unit/:id/try": [{ ...unit("try", "/try"), ready: "main svg" }],
+  "/unit/:id/edit": [
+    unit("edit", "/edit"),
+    unit("edit-bare", "/edit", "shots-unit"),
+    unit("edit-two-elements", "/edit", "demo:28:unit"),
+  ],
+  "/unit/:id/try": [
+    { ...unit("try", "/try"), ready: "main svg" },
+    { ...unit("try-standing", "/try"), ready: "main svg", before: press(".fold") },
+    { ...unit("try-recovery", "/try"), ready: "main svg", before: press(".fold >> nth=1") },
+  ],
   "/unit/:id/kitchen-day": [{ ...unit("kitchen-day", "/kitchen-day"), ready: "main .band" }],
   "/unit/:id/at/:band": ["tap", "cartridge", "element", "tank", "outlet"].map((band) =>
     unit(`at-${band}`, `/at/${band}`),

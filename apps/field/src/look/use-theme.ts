@@ -1,13 +1,14 @@
 import { useSyncExternalStore } from "react";
 
-const dark = () => window.matchMedia("(prefers-color-scheme: dark)");
+/** One query for every drawing: a screen asks it dozens of times at once. */
+const dark = window.matchMedia("(prefers-color-scheme: dark)");
 
 function subscribe(listener: () => void) {
-  const query = dark();
-  query.addEventListener("change", listener);
-  return () => query.removeEventListener("change", listener);
+  dark.addEventListener("change", listener);
+  return () => dark.removeEventListener("change", listener);
 }
 
+const theme = (): "light" | "dark" => (dark.matches ? "dark" : "light");
+
 /** "dark" when the system is dark. */
-export const useTheme = (): "light" | "dark" =>
-  useSyncExternalStore(subscribe, () => (dark().matches ? "dark" : "light"));
+export const useTheme = (): "light" | "dark" => useSyncExternalStore(subscribe, theme);

@@ -32,8 +32,8 @@ import { VisitTicks } from "./visit-ticks.tsx";
 import { WaterBeside } from "./water-beside.tsx";
 import { visitWords as words } from "./words.ts";
 
-/** A pause in typing of this long is used to have the answer ready before it is asked for. */
-const PAUSE_MS = 250;
+/** A pause in typing of this long, shorter than a thumb's way to the next key, is used to have the answer ready before it is asked for. */
+const PAUSE_MS = 120;
 
 type TwoNumbers = "beforeFilterPressure" | "feedTemperature";
 const TWO: readonly TwoNumbers[] = ["beforeFilterPressure", "feedTemperature"];
