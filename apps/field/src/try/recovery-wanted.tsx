@@ -1,5 +1,5 @@
 import type { UnitAsRead } from "@tapside/assessment";
-import { converted, type Outcome } from "@tapside/quantities";
+import { converted, missing, type Outcome } from "@tapside/quantities";
 import type { UnitFile } from "@tapside/records";
 import {
   type HighestRecovery,
@@ -19,6 +19,7 @@ import { seasonsOf } from "./seasons-of.ts";
 import { Stepper } from "./stepper.tsx";
 import { tryWords as words } from "./words.ts";
 
+const NO_WATER = { winter: missing("feedTds"), summer: missing("feedTds") } as const;
 const SEASONS: readonly Season[] = ["winter", "summer"];
 /** A restrictor is rated in water of a room. */
 const RATED_C = 20;
@@ -56,6 +57,7 @@ export function RecoveryWanted({ file, own, tried }: RecoveryWantedProps) {
     ),
   );
   const answer = useMemo(() => restrictorWanted(asked.tried, asked.feed, asked.wanted), [asked]);
+  const regardless = useMemo(() => restrictorWanted(asked.tried, NO_WATER, asked.wanted), [asked]);
   return (
     <>
       <Stepper
@@ -72,7 +74,7 @@ export function RecoveryWanted({ file, own, tried }: RecoveryWantedProps) {
         />
       ))}
       <div aria-live="polite">
-        <Answer answer={answer} own={own} wanted={asked.wanted} />
+        <Answer answer={answer} regardless={regardless} own={own} wanted={asked.wanted} />
       </div>
     </>
   );
@@ -80,11 +82,13 @@ export function RecoveryWanted({ file, own, tried }: RecoveryWantedProps) {
 
 interface AnswerProps {
   readonly answer: Outcome<RestrictorAnswer>;
+  /** As wanted, whatever settles. */
+  readonly regardless: Outcome<RestrictorAnswer>;
   readonly own: Restrictor;
   readonly wanted: Wanted;
 }
 
-function Answer({ answer, own, wanted }: AnswerProps) {
+function Answer({ answer, regardless, own, wanted }: AnswerProps) {
   if (answer.kind !== "known") return <Band>{whyNot(answer)}</Band>;
   const { ratedLPerH, ratedKPa, recovery, scale, setBy } = answer.value;
   const nowLPerH = restrictorLPerH(own, ratedKPa, RATED_C);
@@ -103,7 +107,14 @@ function Answer({ answer, own, wanted }: AnswerProps) {
           <strong>{percent(recovery[season])}</strong>
         </span>
       ))}
-      {setBy === "scale" ? <p>{words.heldByScale(`${Math.round(100 * wanted.recovery)}\u00a0%`)}</p> : null}
+      {setBy === "scale" && regardless.kind === "known" ? (
+        <p>
+          {words.heldByScale(
+            `${Math.round(100 * wanted.recovery)}\u00a0%`,
+            words.mLPerMin(mLPerMin(regardless.value.ratedLPerH)),
+          )}
+        </p>
+      ) : null}
       {SEASONS.map((season) => (
         <p key={season} className="note">
           {`${words.seasons[season]}: ${scaleText(scale[season])}`}

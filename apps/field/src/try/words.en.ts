@@ -65,7 +65,8 @@ export const tryEn = {
   restrictorAt: (psi: string) => `Restrictor, at ${psi} psi`,
   mLPerMin: (v: string) => `${v} mL/min`,
   recoveryIn: (season: string, water: string) => `${season}, ${water}`,
-  heldByScale: (wanted: string) => `Kept below scale: less than ${wanted}.`,
+  heldByScale: (wanted: string, restrictor: string) =>
+    `Kept below scale. ${wanted} would take ${restrictor}.`,
   minerals: {
     calcite: "calcite",
     gypsum: "gypsum",
@@ -75,7 +76,7 @@ export const tryEn = {
   scaleFrom: (mineral: string, recovery: string) => `${mineral} may settle above ${recovery}`,
   noScale: (recovery: string) => `nothing settles up to ${recovery}`,
   restrictorCare:
-    "With the tank empty. Scale is told to about ± 5 points. Close the feed and let the pressure off before changing a restrictor.",
+    "With the tank empty. Scale is told to about ± 5 points and needs time to settle. Close the feed and let the pressure off before changing a restrictor.",
   estimate:
     "Estimate from the model: about ± 12 % in time, ± 20 % in ppm. Pressure above the plate needs a reducing valve.",
 };

@@ -57,12 +57,12 @@ export const tryEs: Packs["visit"]["tryOut"] = {
   restrictorAt: (psi) => `Restrictor, a ${psi} psi`,
   mLPerMin: (v) => `${v} mL/min`,
   recoveryIn: (season, water) => `${season}, ${water}`,
-  heldByScale: (wanted) => `Limitada para no incrustar: menos de ${wanted}.`,
+  heldByScale: (wanted, restrictor) => `Limitada para no incrustar. ${wanted} pediría ${restrictor}.`,
   minerals: { calcite: "calcita", gypsum: "yeso", fluorite: "fluorita", amorphousSilica: "sílice" },
   scaleFrom: (mineral, recovery) => `por encima de ${recovery} puede depositarse ${mineral}`,
   noScale: (recovery) => `nada se deposita hasta ${recovery}`,
   restrictorCare:
-    "Con el tanque vacío. La incrustación se estima a unos ± 5 puntos. Cierre la entrada y quite la presión antes de cambiar un restrictor.",
+    "Con el tanque vacío. La incrustación se estima a unos ± 5 puntos y tarda en depositarse. Cierre la entrada y quite la presión antes de cambiar un restrictor.",
   estimate:
     "Estimación del modelo: alrededor de ± 12 % en tiempo, ± 20 % en ppm. Una presión por encima de la placa exige una válvula reductora.",
 };
