@@ -1,7 +1,16 @@
 import { readFileSync } from "node:fs";
 import { type Assessment, assess } from "@tapside/assessment";
+import { ownScore } from "@tapside/book";
 import { saidAndFound } from "@tapside/diagnosis";
-import { bookOf, EMPTY_STATE, fold, importFile, unitFile, verifyRecord } from "@tapside/records";
+import {
+  bookOf,
+  EMPTY_STATE,
+  fold,
+  importFile,
+  type UnitFile,
+  unitFile,
+  verifyRecord,
+} from "@tapside/records";
 import { operatingPoint } from "@tapside/reverse-osmosis";
 import { describe, expect, it } from "vitest";
 import { yearsBetween } from "../examples/generator/calendar.ts";
@@ -69,6 +78,14 @@ function shows(assessment: Assessment, trouble: string): boolean {
   );
 }
 
+function bandsOf(file: UnitFile) {
+  const steps = ownScore({ files: [file], settings: new Map(), since: "2000-01-01" });
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
 const firstSeen = truth.units.flatMap(({ unit, visits }) => {
   const troubles = [...new Set(visits.flatMap((visit) => visit.troubles))];
   return troubles.flatMap((trouble) => {
@@ -103,6 +120,19 @@ describe("the demo district", () => {
     expect(said.length).toBeGreaterThanOrEqual(25);
     expect(within(1)).toBeGreaterThanOrEqual(0.7);
     expect(within(3)).toBeGreaterThanOrEqual(0.9);
+  });
+
+  it("where nothing is wrong by the truth, readings lie in the band that was told before them", () => {
+    const scores = [...book.unit.keys()].flatMap((id) => bandsOf(unitFile(book, id)!));
+    const sound = new Set(
+      truth.units.flatMap(({ visits }) =>
+        visits.filter((one) => one.troubles.length === 0).map((one) => one.visit),
+      ),
+    );
+    const told = scores.filter((one) => sound.has(one.id) && one.kind !== "commissioning");
+    const sum = (of: "told" | "inside") => told.reduce((total, one) => total + one[of], 0);
+    expect(sum("told")).toBeGreaterThan(250);
+    expect(sum("inside") / sum("told")).toBeGreaterThanOrEqual(0.93);
   });
 
   it("holds issued records whose marks are whole", () => {

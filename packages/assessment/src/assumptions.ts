@@ -1,7 +1,8 @@
 import type { UnitFile } from "@tapside/records";
 import { type Booster, usualScatter } from "@tapside/reverse-osmosis";
 import type { Assumption, Context } from "./assessment.ts";
-import { FEED_WANDERS_RELATIVE, KNOWN_ELEMENT, USUAL_CHARGE_KPA } from "./expected.ts";
+import { CHARGE_WANDERS_KPA, UNREAD_CHARGE_U_KPA, USUAL_CHARGE_KPA } from "./charge-today.ts";
+import { FEED_WANDERS_RELATIVE, KNOWN_ELEMENT, STANDING_ABOVE } from "./expected.ts";
 import { FILLING_RELATIVE } from "./filling-hours.ts";
 import {
   BOOSTER_RELATIVE,
@@ -61,6 +62,10 @@ export function assumptionsOf(file: UnitFile, context: Context): readonly Assump
     { id: "cleanFilterDrop", value: CLEAN_FILTER.dropKPa, unit: "kPa", origin: "house" },
     percent("cleanFilterDropU", CLEAN_FILTER.uRelative),
     { id: "usualCharge", value: USUAL_CHARGE_KPA, unit: "kPa", origin: "house" },
+    { id: "unreadChargeU", value: UNREAD_CHARGE_U_KPA, unit: "kPa", origin: "house" },
+    { id: "chargeWanders", value: CHARGE_WANDERS_KPA, unit: "kPa", origin: "house" },
+    percent("standingAbove", STANDING_ABOVE.relative),
+    percent("standingAboveU", STANDING_ABOVE.uRelative),
     percent("nameplateFlow", RATING_RELATIVE.flow),
     percent("nameplateSalt", RATING_RELATIVE.salt),
     percent("knownFlow", KNOWN_ELEMENT.waterRelative),

@@ -10,6 +10,7 @@ import {
   usualScatter,
 } from "@tapside/reverse-osmosis";
 import type { Context, Expected, ExpectedId } from "./assessment.ts";
+import { chargeToday } from "./charge-today.ts";
 import { elementReference } from "./element-reference.ts";
 import { pressureUnitOf } from "./figures.ts";
 import {
@@ -17,20 +18,19 @@ import {
   mixUnknown,
   physicsUnit,
   restrictorFrom,
+  shutOffRatioOf,
   standardReadings,
   tankOf,
   temperatureFormOf,
 } from "./from-records.ts";
-import { amountOf, scaleOf, usable } from "./internal/amounts.ts";
+import { amountOf, type PhaseReadings, scaleOf, usable } from "./internal/amounts.ts";
 import { finiteRefusal } from "./internal/finite.ts";
 import { elementId, type Visit } from "./internal/parts-in-service.ts";
 import { phaseReadings, visitsUpTo } from "./internal/phase-readings.ts";
 import { remember } from "./internal/remember.ts";
 import { convertTds } from "./internal/tds-scale.ts";
-import { airChargeKPa } from "./tank-figures.ts";
 
 export const FEED_WANDERS_RELATIVE = 0.1;
-export const USUAL_CHARGE_KPA = 50;
 /** Element known from its own readings, not from its label. */
 export const KNOWN_ELEMENT = { waterRelative: 0.03, saltRelative: 0.07, restrictorRelative: 0.02 } as const;
 
@@ -57,25 +57,45 @@ function readToday(file: UnitFile, visit: Visit, context: Context): Outcome<Read
   if (sound.kind !== "known") return sound;
   const feed = feedToday(file, visit) ?? sound.value.readings.feedMgPerL!;
   return mapOutcome(elementFrom(sound.value.readings, file, temperatureFormOf(file, context)), (element) => {
-    const charge = airChargeKPa(readings, file);
-    const tank = tankOf(file, charge.kind === "known" ? charge.value.value : USUAL_CHARGE_KPA);
+    const charge = chargeToday(file, visit);
+    const tank = tankOf(file, charge.value);
     const unit = physicsUnit(file, context, {
       element,
       restrictor: restrictorFrom(sound.value.readings, file),
       tank: tank.kind === "known" ? tank.value : undefined,
     });
-    const standing = amountOf("staticPressure", readings, file);
+    const standing = standingToday(readings, file, pressure.value);
     const today = {
       feedPressureKPaGauge: pressure.value,
       temperatureC: temperature.value,
       feedMgPerL: feed,
-      ...(standing.kind === "known" && { staticFeedKPaGauge: standing.value.value }),
+      staticFeedKPaGauge: standing.value,
     };
-    const scatter = sound.value.ownReadings ? { ...usualScatter, ...KNOWN_ELEMENT } : usualScatter;
+    const scatter = {
+      ...usualScatter,
+      ...(sound.value.ownReadings && KNOWN_ELEMENT),
+      airChargeKPa: charge.u,
+      shutOffRatio: Math.hypot(
+        usualScatter.shutOffRatio,
+        (shutOffRatioOf(file, context) * standing.u) / standing.value,
+      ),
+    };
     return mapOutcome(ports({ unit, today, scatter }), (read) =>
       known(inTradeUnits(read, file, visit, context)),
     );
   });
+}
+
+/** With nothing flowing the feed stands above its flowing pressure: by how much where it was not read, and how sure. Common practice, no source. */
+export const STANDING_ABOVE = { relative: 0.06, uRelative: 0.04 } as const;
+
+function standingToday(readings: PhaseReadings, file: UnitFile, flowing: Uncertain): Uncertain {
+  const read = amountOf("staticPressure", readings, file);
+  if (read.kind === "known") return read.value;
+  return {
+    value: (1 + STANDING_ABOVE.relative) * flowing.value,
+    u: STANDING_ABOVE.uRelative * flowing.value,
+  };
 }
 
 interface SoundElement {
