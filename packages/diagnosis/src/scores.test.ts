@@ -11,7 +11,7 @@ import { scoreAllTests, scorePairs } from "./scores.ts";
 const soak = process.env.TAPSIDE_DEPTH === "soak";
 const seed = soak ? Number(process.env.TAPSIDE_SEED ?? 1) : 4711;
 const many = soak ? 3000 : 600;
-const few = soak ? 300 : 30;
+const few = soak ? 3000 : 30;
 
 let engine: Engine;
 beforeAll(async () => {
