@@ -10,15 +10,14 @@ import {
   type UnitFile,
   USUAL_DRAW_L,
 } from "@tapside/records";
-import { confirmedIn } from "./answers-of.ts";
-import type { CauseId } from "./causes.ts";
 import { complaintOf } from "./complaint-of.ts";
-import type { Scene, Usual } from "./scene.ts";
+import type { Scene } from "./scene.ts";
 import { signValue } from "./sign-value.ts";
 import { type Readings, SIGN_IDS, SIGNS, type SignId } from "./signs.ts";
 import { SLOT_OF_SIGN } from "./slot-of-sign.ts";
 import { TEST_IDS, type TestId } from "./test-catalogue.ts";
 import { unitOfFile } from "./unit-of-file.ts";
+import { asUsual, usualOf } from "./usual-of.ts";
 
 export interface FileCase {
   readonly scene: Scene;
@@ -161,49 +160,6 @@ function impossibleTests(
   );
 }
 
-const PRESSURES: readonly SignId[] = ["staticPressure", "beforeFilterPressure"];
-/** What a visit read of the supply while this was wrong is not what is usual there. */
-const UNUSUAL: Readonly<Partial<Record<CauseId, readonly SignId[]>>> = {
-  lowFeedPressure: PRESSURES,
-  gaugeOff: PRESSURES,
-  tdsMeterOff: ["feedTds"],
-  meterScaleSlip: ["feedTds"],
-  coldWater: ["temperature"],
-};
-
-/** The signs of an earlier visit without those its confirmed causes had spoilt. */
-function asUsual(signs: Readings, visit: KeptVisit): Readings {
-  const spoilt = new Set(confirmedIn({ visit }).flatMap((cause) => UNUSUAL[cause] ?? []));
-  return Object.fromEntries(Object.entries(signs).filter(([sign]) => !spoilt.has(sign as SignId)));
-}
-
-/** Last known values, else today's: what has no history cannot be called changed. */
-function usualOf(earlier: readonly Readings[], today: Readings, standard: Usual): Usual {
-  const last = (sign: SignId) => {
-    for (const one of earlier) if (one[sign] !== undefined) return one[sign];
-    return today[sign];
-  };
-  const feed = last("beforeFilterPressure") ?? standard.feedPressureKPaGauge;
-  return {
-    feedPressureKPaGauge: Math.max(60, feed),
-    staticPressureKPaGauge: Math.max(60, last("staticPressure") ?? feed * 1.08),
-    temperatureC: Math.min(30, Math.max(4, last("temperature") ?? standard.temperatureC)),
-    feedMgPerL: Math.max(5, last("feedTds") ?? standard.feedMgPerL),
-    chlorineMgPerL: last("chlorineBefore") ?? standard.chlorineMgPerL,
-    hardnessMgPerL: last("hardness") ?? standard.hardnessMgPerL,
-  };
-}
-
-/** What stands where nothing was ever read. Assumed, common practice, no source. */
-const NOTHING_KNOWN: Usual = {
-  feedPressureKPaGauge: 400,
-  staticPressureKPaGauge: 430,
-  temperatureC: 15,
-  feedMgPerL: 260,
-  chlorineMgPerL: 0.8,
-  hardnessMgPerL: 150,
-};
-
 /**
  * What one visit knows: the unit as its record has it, what is usual there, and every reading as a sign. Missing: the
  * visit, or anything to make the unit of (no label and no readings at commissioning).
@@ -225,7 +181,7 @@ export function caseFromFile(
     ...asUsual(signsOf(one, "asFound", atmosphericKPa), one),
     ...signsOf(one, "asLeft", atmosphericKPa),
   }));
-  const usual = usualOf(earlier, readings, NOTHING_KNOWN);
+  const usual = usualOf(earlier, readings);
   const blendValve = file.unit.blendValve ?? false;
   const bypass = blendValve || (file.point.bypassFitted ?? true);
   const scene: Scene = {
