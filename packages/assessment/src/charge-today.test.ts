@@ -36,6 +36,10 @@ test("a charge set to nobody knows what is not known", () => {
     value: USUAL_CHARGE_KPA,
     u: UNREAD_CHARGE_U_KPA,
   });
+  const later = before({ work: work(undefined, "psi") });
+  const [set, now] = later.visits;
+  const older = { ...set!, id: "older", startedAt: "2024-11-20T06:30:00+00:00", work: work(18, "psi") };
+  expect(today({ ...later, visits: [older, set!, now!] }).value).toBe(USUAL_CHARGE_KPA);
 });
 
 test("where none was ever found, the appliances' minimum less 2 psi, else the usual one, and hardly sure", () => {

@@ -16,6 +16,7 @@ export { boosterOf, mixUnknown } from "./from-records.ts";
 export { lifeOnStrip, type PlacedLifePoint } from "./life-on-strip.ts";
 export { OFFICE_DEFAULTS, type Rule, rulesOf } from "./limits.ts";
 export { productWater, USUAL_PASSAGE } from "./product-water.ts";
+export { readsAsExpected } from "./reads-as-expected.ts";
 export { RULES_VERSION } from "./rules-version.ts";
 export { elementAsNew, type UnitAsRead, unitAsRead } from "./unit-as-read.ts";
 export {

@@ -1,4 +1,4 @@
-import { type Assessment, assess, type ExpectedId } from "@tapside/assessment";
+import { type Assessment, assess, type ExpectedId, readsAsExpected } from "@tapside/assessment";
 import type { Book, KeptVisit, UnitFile } from "@tapside/records";
 
 /** What a visit says of the work before it and of what was told. */
@@ -91,18 +91,10 @@ function elementOf(visit: KeptVisit, judged: Assessment): VisitScore["element"] 
 function toldAndRead(visit: KeptVisit, judged: Assessment) {
   const isSound = !judged.findings.some((one) => one.phase === "asFound" && one.verdict === "outside");
   if (!isSound || judged.expected.kind !== "known") return { told: 0, inside: 0 };
-  const compared = Object.entries(judged.expected.value).flatMap(([id, band]) => {
-    const read = readingOf(id as ExpectedId, visit, judged);
-    if (read?.value == null || read.unit !== band.unit || read.scale !== band.scale) return [];
-    return [read.value >= band.low && read.value <= band.high];
-  });
+  const compared = (Object.keys(judged.expected.value) as ExpectedId[]).flatMap(
+    (id) => readsAsExpected(id, "asFound", visit, judged) ?? [],
+  );
   return { told: compared.length, inside: compared.filter(Boolean).length };
-}
-
-function readingOf(id: ExpectedId, visit: KeptVisit, judged: Assessment) {
-  if (id !== "permeateFlow" && id !== "drainFlow") return visit.readings.asFound[id];
-  const figure = judged.figures.asFound[id];
-  return figure.kind === "known" ? { scale: undefined, ...figure.value } : undefined;
 }
 
 /** The whole of some visits. */

@@ -23,6 +23,13 @@ export interface BeforeDriving {
   readonly parts: readonly WantedPart[];
 }
 
+/** Less likely than this is not said before anything is read: common practice, no source. */
+const WORTH_SAYING = 0.05;
+
+/** The causes that are worth saying before anything is read. */
+export const worthSaying = (causes: BeforeDriving["causes"]): BeforeDriving["causes"] =>
+  causes.filter(({ probability }) => probability >= WORTH_SAYING);
+
 /** The visit that would begin with it, nothing read. */
 const visitOf = (file: UnitFile, said: SaidByKitchen): KeptVisit => ({
   id: "before-driving",

@@ -1,6 +1,6 @@
 export { type Advice, advise, type Step, SURE } from "./advise.ts";
 export { answersOf, confirmedIn, repairedIn, type VisitOfUnit } from "./answers-of.ts";
-export { type BeforeDriving, beforeDriving, type SaidByKitchen } from "./before-driving.ts";
+export { type BeforeDriving, beforeDriving, type SaidByKitchen, worthSaying } from "./before-driving.ts";
 export { caseFromFile, doubtOf, type FileCase, noteAnswers, noteOf } from "./case-from-file.ts";
 export { CAUSE_IDS, CAUSES, type CauseId, COMPLAINTS, type Complaint } from "./causes.ts";
 export { complaintOf } from "./complaint-of.ts";

@@ -1,12 +1,5 @@
 import { known, missing, type Outcome } from "@tapside/quantities";
-import {
-  type KeptVisit,
-  type Phase,
-  partsInService,
-  type Reading,
-  SLOTS,
-  type UnitFile,
-} from "@tapside/records";
+import { chargeSet, type KeptVisit, type Phase, partsInService, type UnitFile } from "@tapside/records";
 import {
   atmosphericPressureKPa,
   type Booster,
@@ -129,18 +122,12 @@ function platesOf(file: UnitFile, today: KeptVisit, phase: Phase): Plates | unde
   return own ?? plateOfLabel(file);
 }
 
-/** The charge that was set and written down with the work. */
-function setCharge({ work }: KeptVisit): Reading | undefined {
-  const { state, value, unit } = work.setAirCharge ?? {};
-  if (state !== "done" || value === undefined || unit === undefined) return undefined;
-  return { raw: String(value), value, unit, port: SLOTS.airCharge.port, at: "" };
-}
-
 /** The charge as it was last left, else as the appliances behind it need it. */
 function chargeOf(file: UnitFile, today: KeptVisit): number {
   for (const visit of [...file.visits].reverse()) {
     if (visit.id === today.id || (visit.startedAt ?? "") > (today.startedAt ?? "")) continue;
-    const { airCharge = setCharge(visit) } = visit.readings.asLeft;
+    const { airCharge = chargeSet(visit) } = visit.readings.asLeft;
+    if (airCharge === "notWritten") break;
     const left = signValue("airCharge", airCharge ?? visit.readings.asFound.airCharge);
     if (left !== undefined) return left;
   }

@@ -4,6 +4,7 @@ export { bookInStretches, bookOf, KIND_IDS } from "./book-of.ts";
 export { canonicalJson } from "./canonical-json.ts";
 export * from "./change.ts";
 export type { ChangeStore } from "./change-store.ts";
+export { chargeSet } from "./charge-set.ts";
 export { checkText, checkValue } from "./check-text.ts";
 export { exportFile, FILE_FORMAT, type FileContent, type Photo } from "./export-file.ts";
 export {

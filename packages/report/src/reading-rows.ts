@@ -1,4 +1,10 @@
-import type { Assessment, ExpectedId, Figure, Finding } from "@tapside/assessment";
+import {
+  type Assessment,
+  type ExpectedId,
+  type Figure,
+  type Finding,
+  readsAsExpected,
+} from "@tapside/assessment";
 import type { BandPart } from "@tapside/pictures";
 import type { Outcome } from "@tapside/quantities";
 import type { KeptVisit, Phase, Reading, SlotId, UnitFile } from "@tapside/records";
@@ -77,17 +83,8 @@ function cell(
 function markOf(plan: RowPlan, phase: Phase, visit: KeptVisit, assessment: Assessment): CellMark {
   const verdict = findingFor(plan, phase, assessment)?.verdict;
   if (verdict === "outside" || verdict === "tooClose") return verdict;
-  if (assessment.expected.kind !== "known") return "none";
-  const expected = assessment.expected.value[(plan.slot ?? plan.figure) as ExpectedId];
-  const read = plan.slot ? visit.readings[phase][plan.slot] : knownFigure(plan, phase, assessment);
-  if (!expected || read?.value == null || read.unit !== expected.unit || read.scale !== expected.scale)
-    return "none";
-  return read.value < expected.low || read.value > expected.high ? "notExpected" : "none";
-}
-
-function knownFigure(plan: RowPlan, phase: Phase, assessment: Assessment): Figure | undefined {
-  const figure = assessment.figures[phase][plan.figure!] as Outcome<Figure>;
-  return figure.kind === "known" ? figure.value : undefined;
+  const id = (plan.slot ?? plan.figure) as ExpectedId;
+  return readsAsExpected(id, phase, visit, assessment) === false ? "notExpected" : "none";
 }
 
 function readingText(reading: Reading | undefined, words: Messages): string | undefined {

@@ -7,3 +7,4 @@ export type { KitchenWords } from "./kitchen-words.ts";
 export { LANGUAGES, type Language, languageOf } from "./language.ts";
 export type { DecimalSign, FindingWords, Messages } from "./messages.ts";
 export { plainNumber } from "./plain-number.ts";
+export { MONTHS } from "./written-day.ts";

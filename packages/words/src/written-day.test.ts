@@ -6,8 +6,8 @@ test("a day reads the same way in both languages: day, month by name, year", () 
   expect(writtenDay("es")("2027-01-05")).toBe("5 ene 2027");
 });
 
-test("the names of the months are the platform's, those that every platform agrees on", () => {
-  for (const month of [0, 1, 2, 3, 4, 5, 6, 7, 9, 10, 11]) {
+test("the names of the months are the platform's (Unicode CLDR)", () => {
+  for (let month = 0; month < 12; month++) {
     const day = new Date(Date.UTC(2026, month, 15));
     const iso = day.toISOString().slice(0, 10);
     const name = (locale: string) => day.toLocaleDateString(locale, { month: "short", timeZone: "UTC" });

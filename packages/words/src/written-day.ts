@@ -1,9 +1,9 @@
 import type { Language } from "./language.ts";
 
 /** Ours, not the platform's: a record frozen on a phone reads the same wherever it is made again. Source: Unicode CLDR, months of "en" and "es", abbreviated. */
-const MONTHS: Readonly<Record<Language, readonly string[]>> = {
+export const MONTHS: Readonly<Record<Language, readonly string[]>> = {
   en: ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sept", "Oct", "Nov", "Dec"],
-  es: ["ene", "feb", "mar", "abr", "may", "jun", "jul", "ago", "sep", "oct", "nov", "dic"],
+  es: ["ene", "feb", "mar", "abr", "may", "jun", "jul", "ago", "sept", "oct", "nov", "dic"],
 };
 
 /**

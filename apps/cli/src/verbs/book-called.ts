@@ -1,5 +1,5 @@
 import { type CallItem, codeOfUnit, complaintItems, readCall, unitOfSticker } from "@tapside/book";
-import { beforeDriving, countsInBook } from "@tapside/diagnosis";
+import { beforeDriving, countsInBook, worthSaying } from "@tapside/diagnosis";
 import { unitFile } from "@tapside/records";
 import { causesInLanguage } from "@tapside/words/causes";
 import type { CommandVerb } from "../command-verb.ts";
@@ -10,9 +10,6 @@ import { bookIn } from "./book-file.ts";
 const EXAMPLE = "examples/larkmoor.tapside.json";
 const SAID: readonly CallItem[] = ["noWater"];
 const EXAMPLE_CALL = `#/called/${codeOfUnit("demo:1:unit")}/${encodeURIComponent(`at=2026-11-25T06:10:00.000Z&items=${SAID.join("-")}`)}`;
-
-/** Less likely than this is not said before anything is read. */
-const WORTH_SAYING = 0.05;
 
 export const calledVerb: CommandVerb = {
   summary: "a message from a kitchen, sent through its sticker: what was said, what is likely, what to load",
@@ -47,7 +44,7 @@ export const calledVerb: CommandVerb = {
       io.complain(found.kind === "missing" ? `${words.missing(found)}.` : words.refusal(found));
       return 1;
     }
-    for (const one of found.value.causes.filter(({ probability }) => probability >= WORTH_SAYING))
+    for (const one of worthSaying(found.value.causes))
       io.print(`${percent(one.probability)} ${causes[one.cause]}`);
     for (const one of found.value.parts) io.print(says.likely(percent(one.probability), parts[one.part], 1));
     if (found.value.parts.length === 0) io.complain(says.noneLikely);

@@ -16,6 +16,7 @@ import type { Arguments } from "../arguments.ts";
 import type { CliIo, CommandVerb } from "../command-verb.ts";
 import { dayAsked } from "../day-option.ts";
 import { wordsAsked } from "../language-option.ts";
+import { runThrough } from "../run-through.ts";
 import { bookWordsIn } from "../words/book-words.ts";
 import { bookIn } from "./book-file.ts";
 
@@ -106,16 +107,14 @@ export const monthVerb: CommandVerb = {
       io.complain(says.noMonth(month));
       return 2;
     }
-    const steps = monthlySummary({
+    const asked = {
       month,
       rows,
       today: day,
       chain: named["--chain"],
       settings: book.settings,
-    });
-    let step = steps.next();
-    while (!step.done) step = steps.next();
-    const { value: summary } = step;
+    };
+    const summary = runThrough(monthlySummary(asked));
     if (named["-o"]) io.writeText(named["-o"], monthlyCsv(summary));
     const count = (all: readonly Counted[], name: (id: string) => string) =>
       all.map((one) => `${one.count} × ${name(one.id)}`).join(", ") || "–";

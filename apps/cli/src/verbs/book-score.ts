@@ -5,6 +5,7 @@ import { causesInLanguage } from "@tapside/words/causes";
 import type { CommandVerb } from "../command-verb.ts";
 import { dayAsked } from "../day-option.ts";
 import { wordsAsked } from "../language-option.ts";
+import { runThrough } from "../run-through.ts";
 import { bookWordsIn } from "../words/book-words.ts";
 import { bookIn } from "./book-file.ts";
 
@@ -29,10 +30,7 @@ export const scoreVerb: CommandVerb = {
     if (!words || !since || !book) return 2;
     const says = bookWordsIn(words.language).score;
     const files = [...book.unit.keys()].flatMap((id) => unitFile(book, id) ?? []);
-    const steps = ownScore({ files, settings: book.settings, since });
-    let step = steps.next();
-    while (!step.done) step = steps.next();
-    const visits = step.value;
+    const visits = runThrough(ownScore({ files, settings: book.settings, since }));
     const ids = new Set(visits.map(({ id }) => id));
     const causes = (await saidAndFound(files, countsInBook(book.causeCounts))).filter((one) =>
       ids.has(one.visit),

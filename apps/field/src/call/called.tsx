@@ -6,7 +6,7 @@ import { useLocation } from "wouter";
 import { Band } from "../look/band.tsx";
 import { Heading } from "../look/heading.tsx";
 import { Screen } from "../look/screen.tsx";
-import { day } from "../screens/day.ts";
+import { clockOf, day } from "../screens/day.ts";
 import { titleOf } from "../screens/unit-line.ts";
 import { type LiveBook, useBook } from "../store/use-book.ts";
 import { firstPathOf } from "../visit/proposed-kind.ts";
@@ -78,7 +78,7 @@ function complaintOfCall(call: KitchenCall) {
 
 function Said({ call }: { call: KitchenCall }) {
   const lines = linesOf(call);
-  const when = `${day(call.at)}, ${new Date(call.at).toTimeString().slice(0, 5)}`;
+  const when = `${day(call.at)}, ${clockOf(call.at)}`;
   return (
     <Band>
       <p className="note">{words.saidAt(when, call.name ?? "")}</p>
@@ -91,9 +91,6 @@ function Said({ call }: { call: KitchenCall }) {
     </Band>
   );
 }
-
-/** Less likely than this is not shown before anything is read. */
-const WORTH_SAYING = 0.05;
 
 function Likely({ call, file }: { call: KitchenCall; file: UnitFile }) {
   const { live } = useBook();
@@ -116,16 +113,17 @@ function Likely({ call, file }: { call: KitchenCall; file: UnitFile }) {
   return (
     <>
       <Heading text={words.likely} />
-      {found.causes
-        .filter(({ probability }) => probability >= WORTH_SAYING)
-        .map(({ cause, probability }) => (
-          <Band key={cause}>
-            <span className="row">
-              <span className="name">{causes[cause]}</span>
-              <span className="note">{percent(probability)}</span>
-            </span>
-          </Band>
-        ))}
+      <Band>
+        <p className="note">{words.fromModel}</p>
+      </Band>
+      {found.causes.map(({ cause, probability }) => (
+        <Band key={cause}>
+          <span className="row">
+            <span className="name">{causes[cause]}</span>
+            <span className="note">{percent(probability)}</span>
+          </span>
+        </Band>
+      ))}
       <Heading text={words.load} />
       {found.parts.length === 0 ? <Band>{words.nothingToLoad}</Band> : null}
       {found.parts.map(({ part, probability }) => (
@@ -146,13 +144,13 @@ type Weighed =
 
 /** The search for causes is fetched only here: no first screen waits for it. */
 async function weighed(call: KitchenCall, file: UnitFile, live: LiveBook): Promise<Weighed> {
-  const [{ beforeDriving, countsInBook }, { causesInLanguage }] = await Promise.all([
+  const [{ beforeDriving, countsInBook, worthSaying }, { causesInLanguage }] = await Promise.all([
     import("@tapside/diagnosis"),
     import("@tapside/words/causes"),
   ]);
   const said = { at: call.at, items: complaintItems(call) };
   const found = await beforeDriving(file, said, countsInBook(live.snapshot().book.causeCounts));
-  return found.kind === "known"
-    ? { ...found.value, names: causesInLanguage(messages.language) }
-    : "cannotTell";
+  if (found.kind !== "known") return "cannotTell";
+  const { causes, parts } = found.value;
+  return { causes: worthSaying(causes), parts, names: causesInLanguage(messages.language) };
 }

@@ -34,6 +34,7 @@ export const callEn = {
   saidFull: "Tank full, drain silent",
   nothingTicked: "Nothing ticked",
   likely: "Likely, before anything is read",
+  fromModel: "Odds from a model, not from field counts. For the technician only.",
   load: "Worth loading",
   nothingToLoad: "No part is likelier than one in ten.",
   thinking: "Weighing what was said…",

@@ -35,6 +35,7 @@ export const callEs: typeof callEn = {
   saidFull: "Tanque lleno, drenaje en silencio",
   nothingTicked: "Nada marcado",
   likely: "Probable, antes de leer nada",
+  fromModel: "Probabilidades de un modelo, no de casos contados. Solo para el técnico.",
   load: "Conviene cargar",
   nothingToLoad: "Ninguna pieza es más probable que una en diez.",
   thinking: "Sopesando lo dicho…",

@@ -1,5 +1,5 @@
 import { scoreTotals, techniciansIn, type VisitScore } from "@tapside/book";
-import { CAUSE_IDS, type SaidAndFound } from "@tapside/diagnosis";
+import { CAUSE_IDS, type SaidAndFound, shareOf } from "@tapside/diagnosis";
 import { causeWords } from "../cause/words.ts";
 import { Band } from "../look/band.tsx";
 import { todayIso } from "../look/fields/date-field.tsx";
@@ -48,7 +48,9 @@ interface OfVisits {
 
 function Told({ visits }: OfVisits) {
   const { told, inside } = scoreTotals(visits);
-  const share = `${Math.round((100 * inside) / Math.max(1, told))} %`;
+  const { value, low, high } = shareOf(inside, told);
+  const [percent, from, to] = [value, low, high].map((part) => String(Math.round(100 * part)));
+  const share = `${percent} %`;
   return (
     <>
       <Heading text={words.readings} />
@@ -58,11 +60,11 @@ function Told({ visits }: OfVisits) {
         ) : (
           <>
             <span className="with-u">
-              <Numeral text={String(Math.round((100 * inside) / told))} height={58} name={share} />
+              <Numeral text={percent!} height={58} name={share} />
               <span aria-hidden="true">%</span>
             </span>
             <p>{words.inside(share)}</p>
-            <p className="note">{words.insideOf(inside, told)}</p>
+            <p className="note">{words.insideOf(inside, told, `${from}–${to} %`)}</p>
           </>
         )}
       </Band>

@@ -2,7 +2,7 @@ import { ownScore, type VisitScore } from "@tapside/book";
 import { countsInBook, type SaidAndFound, saidAndFound } from "@tapside/diagnosis";
 import { unitFile } from "@tapside/records";
 import { useEffect, useState } from "react";
-import { pauses } from "../store/pause.ts";
+import { inStretches, pauses } from "../store/pause.ts";
 import { useBook } from "../store/use-book.ts";
 
 interface Score {
@@ -20,23 +20,17 @@ export function useScore(since: string): Score {
   useEffect(() => {
     let wanted = true;
     const files = [...book.unit.keys()].flatMap((id) => unitFile(book, id) ?? []);
-    const work = async () => {
-      const steps = ownScore({ files, settings: book.settings, since });
-      const rest = pauses();
-      let done = 0;
-      for (;;) {
-        const step = steps.next();
-        if (!wanted) return;
-        if (step.done) return step.value;
-        done++;
-        const resting = rest();
-        if (!resting) continue;
-        setScore((before) => ({ ...before, done }));
-        await resting;
-      }
+    const steps = ownScore({ files, settings: book.settings, since });
+    const rest = pauses();
+    let done = 0;
+    const countAndRest = () => {
+      done++;
+      const resting = rest();
+      if (resting) setScore((before) => ({ ...before, done }));
+      return resting;
     };
-    void work().then(async (visits) => {
-      if (!visits || !wanted) return;
+    void inStretches(steps, countAndRest).then(async (visits) => {
+      if (!wanted) return;
       setScore({ visits, done: visits.length, causes: [] });
       const causes = await saidAndFound(files, countsInBook(book.causeCounts));
       const ids = new Set(visits.map(({ id }) => id));
@@ -44,6 +38,7 @@ export function useScore(since: string): Score {
     });
     return () => {
       wanted = false;
+      steps.return(undefined as never);
     };
   }, [book, since]);
   return score;

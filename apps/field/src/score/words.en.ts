@@ -5,7 +5,8 @@ export const scoreEn = {
   counting: (done: number) => `counting, ${done} visits so far`,
   readings: "Told, then read",
   inside: (share: string) => `${share} of the readings of sound units lay where they were told to lie`,
-  insideOf: (inside: number, told: number) => `${inside} of ${told}; a band holds 19 of 20`,
+  insideOf: (inside: number, told: number, range: string) =>
+    `${inside} of ${told}, so ${range}; a band is to hold 19 of 20`,
   noneTold: "No band could be told yet.",
   causes: "Said, then found",
   noneFound: "No cause was put right and confirmed yet.",

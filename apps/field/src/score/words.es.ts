@@ -6,7 +6,8 @@ export const scoreEs: typeof scoreEn = {
   counting: (done) => `contando, ${done} visitas hasta ahora`,
   readings: "Dicho y luego leído",
   inside: (share) => `${share} de las lecturas de equipos sanos cayó donde se dijo`,
-  insideOf: (inside, told) => `${inside} de ${told}; una banda abarca 19 de 20`,
+  insideOf: (inside, told, range) =>
+    `${inside} de ${told}, es decir ${range}; una banda debe abarcar 19 de 20`,
   noneTold: "Aún no se pudo decir ninguna banda.",
   causes: "Dicho y luego hallado",
   noneFound: "Aún no se corrigió y confirmó ninguna causa.",

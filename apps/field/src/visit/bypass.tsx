@@ -4,7 +4,6 @@ import { useState } from "react";
 import { Band } from "../look/band.tsx";
 import { todayIso } from "../look/fields/date-field.tsx";
 import { Screen } from "../look/screen.tsx";
-import { withDays } from "../screens/day.ts";
 import { decimalSignOf } from "../words/decimal-sign.ts";
 import { messages } from "../words/messages.ts";
 import { AmountEntry } from "./amount-entry.tsx";
@@ -75,13 +74,11 @@ export function Bypass({ open }: { open: OpenVisit }) {
       <Band tint>
         <p role="status">
           {shown
-            ? withDays(
-                messages.visit.bypassSoFar(
-                  shown.since,
-                  shown.days,
-                  shown.litresPerDay,
-                  shown.scaleG.kind === "known" ? shown.scaleG.value : undefined,
-                ),
+            ? messages.visit.bypassSoFar(
+                shown.since,
+                shown.days,
+                shown.litresPerDay,
+                shown.scaleG.kind === "known" ? shown.scaleG.value : undefined,
               )
             : ""}
         </p>

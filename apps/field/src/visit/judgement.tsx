@@ -6,7 +6,6 @@ import { Band } from "../look/band.tsx";
 import { Picture } from "../look/picture.tsx";
 import { Screen } from "../look/screen.tsx";
 import { useTheme } from "../look/use-theme.ts";
-import { withDays } from "../screens/day.ts";
 import { messages } from "../words/messages.ts";
 import { undoPress, useGoOn } from "./go-on.ts";
 import { Numeral } from "./numeral.tsx";
@@ -80,7 +79,7 @@ function workHint({ tasks, figures }: OpenVisit["assessment"], id: string): stri
   const best = figures.asFound.bestCharge;
   const usable = figures.asFound.usableLitresAtBest;
   if (task?.id !== "setAirCharge" || best.kind !== "known")
-    return task ? withDays(messages.taskWhy(task)) : words.cautions;
+    return task ? messages.taskWhy(task) : words.cautions;
   const litres =
     usable.kind === "known" ? words.litresUsable(formatFigure(usable.value, messages.decimalSign).text) : "";
   return words.setTo(`${plainNumber(best.value.value, messages.decimalSign)} ${best.value.unit}`, litres);

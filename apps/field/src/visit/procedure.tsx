@@ -4,7 +4,6 @@ import { useState } from "react";
 import { useLocation } from "wouter";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
-import { withDays } from "../screens/day.ts";
 import { messages } from "../words/messages.ts";
 import { undoPress, useGoOn } from "./go-on.ts";
 import { photoPress } from "./photo.tsx";
@@ -53,7 +52,7 @@ export function ProcedureScreen({ open, task }: { open: OpenVisit; task: string 
   return (
     <Screen
       title={taskTitle(task)}
-      subtitle={proposed ? withDays(messages.taskWhy(proposed)) : undefined}
+      subtitle={proposed ? messages.taskWhy(proposed) : undefined}
       ticks={<VisitTicks steps={visitSteps} here={`work:${task}`} />}
       back={undoPress(open)}
       middle={photoPress(open, `work:${task}`)}

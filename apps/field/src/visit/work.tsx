@@ -2,7 +2,6 @@ import { procedureOf } from "@tapside/procedures";
 import { useState } from "react";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
-import { withDays } from "../screens/day.ts";
 import { messages } from "../words/messages.ts";
 import { undoPress, useGoOn } from "./go-on.ts";
 import { photoPress } from "./photo.tsx";
@@ -37,7 +36,7 @@ function PlainWork({ open, task }: { open: OpenVisit; task: string }) {
   return (
     <Screen
       title={taskTitle(task)}
-      subtitle={proposed ? withDays(messages.taskWhy(proposed)) : undefined}
+      subtitle={proposed ? messages.taskWhy(proposed) : undefined}
       ticks={<VisitTicks steps={steps} here={`work:${task}`} />}
       back={undoPress(open)}
       middle={photoPress(open, `work:${task}`)}

@@ -1,6 +1,8 @@
+import { MONTHS } from "@tapside/words";
+
 /** Names of days and months. Ours, because the browser's own take a phone longer to load than the rest of the first screen. */
 export const dateEn = {
   weekdays: ["Sunday", "Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday"],
-  months: ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sept", "Oct", "Nov", "Dec"],
+  months: MONTHS.en,
   day: (day: number, month: string) => `${day} ${month}`,
 };

@@ -1,7 +1,8 @@
+import { MONTHS } from "@tapside/words";
 import type { Packs } from "./packs.ts";
 
 export const dateEs: Packs["first"]["dates"] = {
   weekdays: ["Domingo", "Lunes", "Martes", "Miércoles", "Jueves", "Viernes", "Sábado"],
-  months: ["ene", "feb", "mar", "abr", "may", "jun", "jul", "ago", "sept", "oct", "nov", "dic"],
+  months: MONTHS.es,
   day: (day, month) => `${day} ${month}`,
 };

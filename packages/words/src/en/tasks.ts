@@ -1,6 +1,7 @@
 import type { PartRole } from "@tapside/records";
 import type { Messages } from "../messages.ts";
 import { plainNumber } from "../plain-number.ts";
+import { writtenDay } from "../written-day.ts";
 import { finding } from "./findings.ts";
 import { roles } from "./names.ts";
 
@@ -24,7 +25,8 @@ export const taskTitle: Messages["taskTitle"] = (id) => {
 
 export const taskWhy: Messages["taskWhy"] = (task, sign = ".") => {
   const { detail = {} } = task;
-  if (task.why === "dueByDate") return detail.byDate ? `due by date: ${detail.byDate}` : "due by date";
+  if (task.why === "dueByDate")
+    return detail.byDate ? `due by date: ${writtenDay("en")(String(detail.byDate))}` : "due by date";
   if (task.why === "dueByLitres") return "due by litres";
   if (task.why === "dueByHours") return "due by hours";
   if (task.why === "kindOfVisit") return "what this visit is for";

@@ -1,6 +1,7 @@
 import type { PartRole } from "@tapside/records";
 import type { Messages } from "../messages.ts";
 import { plainNumber } from "../plain-number.ts";
+import { writtenDay } from "../written-day.ts";
 import { finding } from "./findings.ts";
 import { lowerFirst, roles } from "./names.ts";
 import { DECIMAL_SIGN } from "./number.ts";
@@ -26,7 +27,7 @@ export const taskTitle: Messages["taskTitle"] = (id) => {
 export const taskWhy: Messages["taskWhy"] = (task, sign = DECIMAL_SIGN) => {
   const { detail = {} } = task;
   if (task.why === "dueByDate")
-    return detail.byDate ? `vence por fecha: ${detail.byDate}` : "vence por fecha";
+    return detail.byDate ? `vence por fecha: ${writtenDay("es")(String(detail.byDate))}` : "vence por fecha";
   if (task.why === "dueByLitres") return "vence por litros";
   if (task.why === "dueByHours") return "vence por horas";
   if (task.why === "kindOfVisit") return "motivo de esta visita";
