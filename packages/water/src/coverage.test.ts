@@ -29,14 +29,19 @@ const judgedIn = (condition: Condition): readonly Target[] =>
     : TARGETS;
 
 /**
- * Cells above their band (0.97 to 0.99 for 0.95): chloride and sulfate of the 233 rows of the Snake River Plain lie close
- * together in the middle of what the other sources leave possible, so they are not 233 draws. Too wide is the honest side;
- * why no method that does not know the source can do better is in `docs/notes/intervals-of-a-new-source.md`.
+ * Cells above their band (0.953 to 0.987 for 0.951): the 233 rows of the Snake River Plain lie close together in the middle
+ * of what the other sources leave possible, so they are not 233 draws. Too wide is the honest side; why no method that does
+ * not know the source can do better is in `docs/notes/intervals-of-a-new-source.md`, and `unseen-waters.test.ts` judges the
+ * same intervals on waters from elsewhere.
  */
 const TOO_WIDE: ReadonlySet<string> = new Set([
+  "USGS-INL conductivity, pH, temperature and hardness Cl",
+  "USGS-INL conductivity, pH, temperature and hardness SI",
   "USGS-INL alkalinity too Cl",
   "USGS-INL alkalinity too SO4",
+  "USGS-INL alkalinity too SI",
   "USGS-INL everything a technician reads SO4",
+  "USGS-INL everything a technician reads SI",
 ]);
 
 describe.each(SOURCES)("completion of %s from the other sources", (source) => {

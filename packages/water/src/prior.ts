@@ -20,9 +20,10 @@ export interface PriorComponent {
 
 const FILE_ORDER = ["Ca", "Mg", "Na", "K", "Alk", "Cl", "SO4", "NO3", "F", "SiO2"] as const;
 
-/** The analyses the default prior is made of. Source: `reference/real-waters`. */
-export function realWaters(): readonly RealWater[] {
-  return REAL_WATERS_TEXT.trim()
+/** Analyses from rows of source, °C, pH, µS/cm at 25 °C and the ions in the order of `FILE_ORDER`; a cell may be empty. */
+export function watersFromRows(text: string): readonly RealWater[] {
+  return text
+    .trim()
     .split("\n")
     .map((line) => {
       const [source, temperature, pH, ec, ...ions] = line.split(",");
@@ -38,6 +39,9 @@ export function realWaters(): readonly RealWater[] {
       return { source: source!, ec25UsPerCm: Number(ec), values };
     });
 }
+
+/** The analyses the default prior is made of. Source: `reference/real-waters`. */
+export const realWaters = (): readonly RealWater[] => watersFromRows(REAL_WATERS_TEXT);
 
 /** Fills what an analysis lacks from the most similar one that has it. */
 function completed(waters: readonly RealWater[]): Float64Array[] {

@@ -2,7 +2,7 @@ import { quantile } from "@tapside/quantities";
 import type { WaterAnalysis } from "../analysis.ts";
 import { completeWater, type FieldReadings, LABORATORY_UNCERTAINTY } from "../complete.ts";
 import { hardnessFromIons } from "../hardness.ts";
-import { priorFromWaters, type RealWater, realWaters } from "../prior.ts";
+import { type PriorComponent, priorFromWaters, type RealWater, realWaters } from "../prior.ts";
 import { calciteSaturationAt } from "../saturation-at.ts";
 import { seededUniform } from "./seeded.ts";
 
@@ -59,33 +59,28 @@ function intervalOf(target: Target, samples: readonly WaterAnalysis[], truth: Wa
   return { inside: miss === 0, width: high - low, score: scale(high) - scale(low) + 20 * miss };
 }
 
-interface HowLeftOut {
-  readonly every?: number;
+/** Samples that `tapside water complete` draws; fewer make the ends of intervals noisy, which covers less. */
+const AS_THE_PRODUCT = 400;
+
+interface HowJudged {
   readonly samples?: number;
-  /** A source that the prior does not see either: what is chosen by this must not know it. */
-  readonly unseen?: string;
+  /** By default the prior of all sources. */
+  readonly prior?: readonly PriorComponent[];
   readonly trust?: number;
 }
 
-/**
- * Judges the completion on real analyses: every n-th row of one source is completed from some of its readings by a prior
- * made of the other sources.
- */
-export function leaveOut(
-  source: string,
+/** Completes analyses from some of their readings and tells what the intervals covered. */
+export function judge(
+  held: readonly RealWater[],
   given: readonly ReadingName[],
-  { every = 1, samples = 200, unseen, trust }: HowLeftOut = {},
+  { samples = AS_THE_PRODUCT, ...fitting }: HowJudged = {},
 ): Readonly<Record<Target, LeftOut>> {
-  const waters = realWaters();
-  const prior = priorFromWaters(waters.filter((water) => water.source !== source && water.source !== unseen));
-  const held = waters.filter((water) => water.source === source).filter((_, i) => i % every === 0);
   const intervals = held.map((water, i) => {
     const outcome = completeWater(readingsOf(water, given), {
       random: seededUniform(i + 1),
       samples,
-      prior,
       uncertainty: LABORATORY_UNCERTAINTY,
-      ...(trust !== undefined && { trust }),
+      ...fitting,
     });
     if (outcome.kind !== "known") throw new Error(JSON.stringify(outcome));
     return TARGETS.map((target) => intervalOf(target, outcome.value, truthOf(water)));
@@ -105,4 +100,24 @@ export function leaveOut(
     ];
   });
   return Object.fromEntries(summary) as Record<Target, LeftOut>;
+}
+
+interface HowLeftOut {
+  readonly every?: number;
+  readonly samples?: number;
+  /** A source that the prior does not see either: what is chosen by this must not know it. */
+  readonly unseen?: string;
+  readonly trust?: number;
+}
+
+/** Judges the completion on every n-th row of one source by a prior made of the other sources. */
+export function leaveOut(
+  source: string,
+  given: readonly ReadingName[],
+  { every = 1, unseen, ...how }: HowLeftOut = {},
+): Readonly<Record<Target, LeftOut>> {
+  const waters = realWaters();
+  const prior = priorFromWaters(waters.filter((water) => water.source !== source && water.source !== unseen));
+  const held = waters.filter((water) => water.source === source).filter((_, i) => i % every === 0);
+  return judge(held, given, { ...how, prior });
 }
