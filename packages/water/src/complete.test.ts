@@ -34,6 +34,12 @@ describe("completion at its edges", () => {
       completeWater(readings, { random: random(), samples: 20 }),
     );
   });
+  it("keeps acid as it was read, and refuses more of it than the pH has", () => {
+    const acid = completeWater({ pH: 5, alkalinityMgPerLCaCO3: -0.3 }, { random: random(), samples: 20 });
+    expect(acid.kind === "known" && acid.value[0]!.alkalinityMgPerLCaCO3).toBe(-0.3);
+    for (const readings of [{ pH: 7, alkalinityMgPerLCaCO3: -3 }, { alkalinityMgPerLCaCO3: -3 }])
+      expect(completeWater(readings, { random: random() }).kind).toBe("refused");
+  });
   it("refuses a reading that is none", () => {
     expect(completeWater({ ec25UsPerCm: -3 }, { random: random() })).toMatchObject({ code: "not-a-reading" });
   });
@@ -59,6 +65,8 @@ describe("completion at its edges", () => {
   it.each([
     [{ pH: 2, ec25UsPerCm: 300 }, "ph-out-of-range"],
     [{ pH: 14, ec25UsPerCm: 300 }, "ph-out-of-range"],
+    [{ ec25UsPerCm: 12_000 }, "too-concentrated"],
+    [{ tdsMgPerL: 6000 }, "too-concentrated"],
     [{ temperatureC: 101, ec25UsPerCm: 300 }, "temperature-out-of-range"],
     [{ hardnessMgPerLCaCO3: 1e9 }, "too-concentrated"],
     [{ pH: 9.5, alkalinityMgPerLCaCO3: 0, ec25UsPerCm: 400 }, "hydroxide-exceeds-alkalinity"],

@@ -81,7 +81,7 @@ export interface CompletionOptions extends Fitting {
   readonly samples?: number;
 }
 
-/** The water at a place of the prior, with ions given as nothing kept at nothing; so is no alkalinity where the pH allows it. */
+/** The water at a place of the prior, with ions given as nothing kept at nothing; so is no alkalinity where the pH allows it; acid is kept as read. */
 function waterAt(y: Float64Array, readings: FieldReadings): WaterAnalysis {
   const of = (id: CoordinateId) => {
     const i = COORDINATES.indexOf(id);
@@ -98,7 +98,7 @@ function waterAt(y: Float64Array, readings: FieldReadings): WaterAnalysis {
   const alkalinity = readings.alkalinityMgPerLCaCO3;
   if (alkalinity === undefined || alkalinity > 0) return water;
   const asRead = { ...water, alkalinityMgPerLCaCO3: alkalinity };
-  return speciate(asRead).kind === "known" ? asRead : water;
+  return alkalinity < 0 || speciate(asRead).kind === "known" ? asRead : water;
 }
 
 /**
@@ -188,9 +188,11 @@ function drawOf(
  *
  * Source: prior from `reference/real-waters` (U.S. Geological Survey; openwashdata Kwale, CC BY 4.0; Irawan and
  * Putranto, Semarang), sources of many rows weighing the same. Groundwater: nothing softened, chlorinated or treated.
- * Range: readings of natural waters, 20–1500 mg/L, pH 5–11, up to 100 °C; elsewhere the prior is stretched.
+ * Range: readings of natural waters, 20–1500 mg/L, pH 5–11, up to 100 °C; elsewhere, to 5000 mg/L or
+ * 10 mS/cm, the prior is stretched.
  * Error: stated by the samples.
- * Refused: "not-a-reading", "temperature-out-of-range", "ph-out-of-range", "readings-contradict".
+ * Refused: "not-a-reading", "temperature-out-of-range", "ph-out-of-range", "too-concentrated",
+ * "readings-contradict".
  */
 export function completeWater(
   readings: FieldReadings,
