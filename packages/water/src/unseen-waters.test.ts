@@ -1,8 +1,11 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
-import { judge, READINGS, type ReadingName, TARGETS } from "./internal/left-out.ts";
+import { LABORATORY_UNCERTAINTY } from "./complete.ts";
+import { conductivityAt25 } from "./conductivity.ts";
+import { judge, READINGS, type ReadingName, TARGETS, truthOf } from "./internal/left-out.ts";
 import { watersFromRows } from "./prior.ts";
+import { speciate } from "./speciate.ts";
 
 /**
  * Truth from outside the project and from outside the prior: lakes of the United States (National Lakes Assessment 2022,
@@ -54,4 +57,15 @@ describe("completion of waters that the prior has not seen", () => {
     expect(inside / rows).toBeGreaterThanOrEqual(0.9);
     expect(inside / rows).toBeLessThanOrEqual(0.95);
   });
+});
+
+it("computes the conductivity that was measured, as closely as completions count with", () => {
+  const misses = WATERS.map((water) => {
+    const solved = speciate({ ...truthOf(water), temperatureC: 25 });
+    const computed = solved.kind === "known" ? conductivityAt25(solved.value) : solved;
+    return computed.kind === "known" ? Math.log(water.ec25UsPerCm / computed.value) : Number.NaN;
+  });
+  const rms = Math.sqrt(misses.reduce((sum, miss) => sum + miss ** 2, 0) / misses.length);
+  expect(rms).toBeLessThan(LABORATORY_UNCERTAINTY.conductivity);
+  expect(Math.max(...misses.map(Math.abs))).toBeLessThan(2 * LABORATORY_UNCERTAINTY.conductivity);
 });

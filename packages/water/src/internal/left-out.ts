@@ -40,7 +40,8 @@ function readingsOf(water: RealWater, given: readonly ReadingName[]): FieldReadi
   return Object.assign({}, ...parts, { ions: Object.assign({}, ...parts.map(({ ions }) => ions)) });
 }
 
-function truthOf({ values }: RealWater): WaterAnalysis {
+/** The analysis as it was made; what it did not measure is taken as ordinary. */
+export function truthOf({ values }: RealWater): WaterAnalysis {
   const { temperatureC, pH, Alk, ...ions } = values;
   return { temperatureC: temperatureC ?? 20, pH: pH ?? 7, alkalinityMgPerLCaCO3: Alk ?? 0, ions };
 }
