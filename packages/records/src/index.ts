@@ -31,5 +31,6 @@ export { FURTHER_SLOTS, type Range, SLOTS, type Slot, type SlotQuantity, USUAL_D
 export { staysBypassed } from "./stays-bypassed.ts";
 export { undoOf } from "./undo.ts";
 export { unitFile } from "./unit-file.ts";
+export { unitTitle } from "./unit-title.ts";
 export { uuidV7 } from "./uuid-v7.ts";
 export { withHourCounter } from "./with-hour-counter.ts";

@@ -108,10 +108,13 @@ function dueLine(item: DueItem, { record, roles, decimalSign }: Messages): strin
       ? ""
       : high <= 0
         ? record.says.usedUp
-        : record.moreLitres(cubicMetres(low, decimalSign), cubicMetres(high, decimalSign));
+        : record.moreLitres(...cubicMetres(low, high, decimalSign));
   return `${record.dueBy(role, item.byDate ?? "", litres)}${item.overdue ? record.says.due : ""}`;
 }
 
-/** A cartridge used beyond its rating has nothing left, not less than nothing. */
-const cubicMetres = (litres: number, decimalSign: DecimalSign): string =>
-  inSign((Math.max(0, litres) / 1000).toFixed(1), decimalSign);
+/** A cartridge used beyond its rating has nothing left, not less than nothing; tenths only where the range is narrow enough for them. */
+function cubicMetres(lowL: number, highL: number, decimalSign: DecimalSign): [string, string] {
+  const decimals = highL - lowL < 10_000 ? 1 : 0;
+  const told = (litres: number) => inSign((Math.max(0, litres) / 1000).toFixed(decimals), decimalSign);
+  return [told(lowL), told(highL)];
+}

@@ -1,6 +1,6 @@
 import { type CallItem, codeOfUnit, complaintItems, readCall, unitOfSticker } from "@tapside/book";
 import { beforeDriving, countsInBook, worthSaying } from "@tapside/diagnosis";
-import { unitFile } from "@tapside/records";
+import { unitFile, unitTitle } from "@tapside/records";
 import { causesInLanguage } from "@tapside/words/causes";
 import type { CommandVerb } from "../command-verb.ts";
 import { wordsAsked } from "../language-option.ts";
@@ -38,7 +38,7 @@ export const calledVerb: CommandVerb = {
       return 0;
     }
     const { causes, parts, percent } = causesInLanguage(words.language);
-    const title = [file.site.name, file.unit.name].filter(Boolean).join(", ");
+    const title = unitTitle(file);
     io.print(`${title}: ${items.map((item) => words.visit.checks.complaint.items[item] ?? item).join("; ")}`);
     if (found.kind !== "known") {
       io.complain(found.kind === "missing" ? `${words.missing(found)}.` : words.refusal(found));

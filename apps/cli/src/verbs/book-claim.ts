@@ -6,18 +6,23 @@ import { type Sticker, stickersPdf } from "@tapside/report/stickers";
 import { type CliIo, type CommandVerb, complain } from "../command-verb.ts";
 import { dayAsked } from "../day-option.ts";
 import { wordsAsked } from "../language-option.ts";
-import { bookIn, unitNamed } from "./book-file.ts";
+import { bookIn } from "./book-file.ts";
 import { fonts } from "./book-report.ts";
+import { unitNamed } from "./unit-named.ts";
 
 export const claimVerb: CommandVerb = {
   summary: "the claim file of one unit: PDF, and its data beside it as JSON",
-  ways: ["FILE --unit ID|SERIAL|NAME -o OUT.pdf [--on 2026-11-25] [--language en|es]"],
-  notes: ["writes OUT.json too", "without a language: the one of the site's owner, else English"],
+  ways: ["FILE [--unit ID|SERIAL|NAME] -o OUT.pdf [--on 2026-11-25] [--language en|es]"],
+  notes: [
+    "writes OUT.json too",
+    "the unit may stay unsaid where the file holds one; a name may be site and unit, as due prints them",
+    "without a language: the one of the site's owner, else English",
+  ],
   examples: [],
   async run({ plain, named }, io) {
-    const book = bookIn(plain[0], io);
-    if (!book) return 2;
-    const file = unitNamed(book, named["--unit"], io);
+    const asked = wordsAsked(named["--language"], undefined, io);
+    const book = asked && bookIn(plain[0], io, asked);
+    const file = book && unitNamed(book, named["--unit"], io, asked);
     if (!file) return 2;
     const out = named["-o"];
     if (!out) return complain(io, "Say where to: tapside claim FILE --unit ID -o OUT.pdf");

@@ -10,6 +10,7 @@ import {
   vanStock,
 } from "@tapside/book";
 import { countsInBook, partsForStops } from "@tapside/diagnosis";
+import { unitTitle } from "@tapside/records";
 import type { Messages } from "@tapside/words";
 import { causesInLanguage } from "@tapside/words/causes";
 import type { Arguments } from "../arguments.ts";
@@ -56,7 +57,7 @@ export const dueVerb: CommandVerb = {
     }
     for (const row of rows) {
       const [first] = row.reasons;
-      const title = [row.file.site.name, row.file.unit.name].filter(Boolean).join(", ");
+      const title = unitTitle(row.file);
       io.print(
         `${(first?.on ?? "–").padEnd(11)}${title}: ${first ? words.dueReason(first) : says.nothingDue}`,
       );
@@ -82,7 +83,7 @@ export const calendarVerb: CommandVerb = {
     const due = dueIn(args, io);
     if (!due) return 2;
     const text = calendarFile(due.rows, `${due.day}T00:00:00Z`, {
-      title: ({ file }) => [file.site.name, file.unit.name].filter(Boolean).join(", "),
+      title: ({ file }) => unitTitle(file),
       reason: due.words.dueReason,
     });
     if (due.named["-o"]) io.writeText(due.named["-o"], text);

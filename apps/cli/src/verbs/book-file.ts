@@ -1,14 +1,5 @@
 import { assess } from "@tapside/assessment";
-import {
-  type Book,
-  bookOf,
-  EMPTY_STATE,
-  fold,
-  importFile,
-  type KeptVisit,
-  type UnitFile,
-  unitFile,
-} from "@tapside/records";
+import { type Book, bookOf, EMPTY_STATE, fold, importFile, type KeptVisit, unitFile } from "@tapside/records";
 import type { Messages } from "@tapside/words";
 import { en } from "@tapside/words/en";
 import type { Arguments } from "../arguments.ts";
@@ -27,14 +18,6 @@ export function bookIn(path: string | undefined, io: CliIo, words: Messages = en
   if (content.kind === "known") return bookOf(fold(EMPTY_STATE, content.value.changes));
   io.complain(`${path}: ${sentence(content, words)}`);
   return undefined;
-}
-
-/** The unit named by its id, serial number or name; undefined after a sentence that says there is none. */
-export function unitNamed(book: Book, wanted: string | undefined, io: CliIo): UnitFile | undefined {
-  const unit = [...book.unit.values()].find((one) => [one.id, one.serial, one.name].includes(wanted ?? ""));
-  const file = unit && unitFile(book, unit.id);
-  if (!file) io.complain(`There is no unit "${wanted ?? ""}" in this file; name it with --unit.`);
-  return file;
 }
 
 /** The visit named, else the newest. */

@@ -9,8 +9,9 @@ import { kitchenInLanguage } from "@tapside/words/kitchen";
 import type { CommandVerb } from "../command-verb.ts";
 import { wordsAsked } from "../language-option.ts";
 import { bookWordsIn } from "../words/book-words.ts";
-import { bookIn, judged, unitNamed } from "./book-file.ts";
+import { bookIn, judged } from "./book-file.ts";
 import { fonts } from "./book-report.ts";
+import { unitNamed } from "./unit-named.ts";
 
 interface Asked {
   readonly file: UnitFile;
@@ -32,12 +33,16 @@ const kitchenVerb = (
   build: (asked: Asked) => RecordContent | string,
 ): CommandVerb => ({
   summary,
-  ways: [`FILE --unit ID|SERIAL|NAME -o OUT.pdf${more} [--on 2026-11-25T08:00Z] [--language en|es]`],
-  notes: ["without a language: the one of the site's owner, else English"],
+  ways: [`FILE [--unit ID|SERIAL|NAME] -o OUT.pdf${more} [--on 2026-11-25T08:00Z] [--language en|es]`],
+  notes: [
+    "the unit may stay unsaid where the file holds one; a name may be site and unit, as due prints them",
+    "without a language: the one of the site's owner, else English",
+  ],
   examples: [],
   async run({ plain, named }, io) {
-    const book = bookIn(plain[0], io);
-    const file = book && unitNamed(book, named["--unit"], io);
+    const asked = wordsAsked(named["--language"], undefined, io);
+    const book = asked && bookIn(plain[0], io, asked);
+    const file = book && unitNamed(book, named["--unit"], io, asked);
     const words = file && wordsAsked(named["--language"], file.site.language, io);
     if (!words) return 2;
     const now = named["--on"] ? new Date(named["--on"]) : new Date();

@@ -69,6 +69,18 @@ test("the claim file is a PDF and the data under its mark", async () => {
   expect(await runCli(["claim", "a.json", "--unit", "none", "-o", "x.pdf"], io)).toBe(2);
 });
 
+test("a unit is named as due prints it, or not at all where there is only one; of several alike the choices are told", async () => {
+  const { io, complaints } = machine();
+  const claim = (file: string, ...unit: string[]) =>
+    runCli(["claim", `examples/${file}`, ...unit, "-o", "c.pdf"], io);
+  expect(await claim("one-visit.tapside.json")).toBe(0);
+  expect(await claim("larkmoor.tapside.json", "--unit", "Tarn Hill primary, Unit 1")).toBe(0);
+  expect(await claim("larkmoor.tapside.json", "--unit", "Unit 3")).toBe(2);
+  expect(complaints.pop()).toMatch(/^Several units: .*Eddis Hill secondary, Unit 3/);
+  expect(await claim("larkmoor.tapside.json", "--unit", "Unit 9", "--language", "es")).toBe(2);
+  expect(complaints.pop()).toMatch(/^No hay ningún equipo «Unit 9» .* más\.$/);
+});
+
 test("a roll has one page a sticker", async () => {
   const { io, files, printed } = machine();
   const url = ["--url", "https://tap.example/"];

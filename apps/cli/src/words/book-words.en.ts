@@ -26,6 +26,10 @@ export const bookWordsEn: BookWords = {
     person: (name, visits, back) =>
       `${name}: ${visits} ${visits === 1 ? "visit" : "visits"}, ${back} called back`,
   },
+  someOf: (names, count) =>
+    `${names.join("; ")}${count > names.length ? `; and ${count - names.length} more` : ""}`,
+  whichUnit: (units) => `Several units: name one with --unit: ${units}.`,
+  noSuchUnit: (wanted, units) => `There is no unit "${wanted}" in this file. There are: ${units}.`,
   noUnitOfSticker: (code) => `No unit of this book carries the sticker ${code}.`,
   noneLikely: "No part is wanted with one in ten or more.",
   noDay: (typed) => `"${typed}" is no day written as 2026-11-25.`,

@@ -28,6 +28,10 @@ export const bookWordsEs: BookWords = {
     person: (name, visits, back) =>
       `${name}: ${visits} ${visits === 1 ? "visita" : "visitas"}, ${back} con nuevo llamado`,
   },
+  someOf: (names, count) =>
+    `${names.join("; ")}${count > names.length ? `; y ${count - names.length} más` : ""}`,
+  whichUnit: (units) => `Hay varios equipos: nombre uno con --unit: ${units}.`,
+  noSuchUnit: (wanted, units) => `No hay ningún equipo «${wanted}» en este archivo. Hay: ${units}.`,
   noUnitOfSticker: (code) => `Ningún equipo de este libro lleva el adhesivo ${code}.`,
   noneLikely: "Ninguna pieza hará falta con una en diez o más.",
   noDay: (typed) => `"${typed}" no es un día escrito como 2026-11-25.`,

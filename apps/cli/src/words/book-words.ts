@@ -29,6 +29,10 @@ export interface BookWords {
     person(name: string, visits: number, back: number): string;
   };
   noUnitOfSticker(code: string): string;
+  /** Names, and how many more there are. */
+  someOf(names: readonly string[], count: number): string;
+  whichUnit(units: string): string;
+  noSuchUnit(wanted: string, units: string): string;
   noDay(typed: string): string;
   readonly nameAFile: string;
   readonly nameAList: string;

@@ -2,7 +2,7 @@ import { type KitchenOfUnit, kitchenOfUnit, usesOf } from "@tapside/book";
 import { askedOf, type KeepsUp, leastRemedy, litresByHour, type Remedy } from "@tapside/kitchen";
 import { dayAtTank, findingMark } from "@tapside/pictures";
 import { converted, type Outcome, type Uncertain } from "@tapside/quantities";
-import { type UnitFile, unitFile } from "@tapside/records";
+import { type UnitFile, unitFile, unitTitle } from "@tapside/records";
 import { inSign } from "@tapside/words";
 import { kitchenInLanguage } from "@tapside/words/kitchen";
 import { useMemo, useState } from "react";
@@ -34,8 +34,6 @@ export function KitchenDayScreen({ id }: { id: string }) {
 
 const said = kitchenInLanguage(messages.language).day;
 
-const nameOf = (file: UnitFile) => [file.site.name, file.unit.name].filter(Boolean).join(", ");
-
 /** Nothing can be said yet: the appliances are one tap away. */
 function Untold({ file, told }: { file: UnitFile; told: Outcome<KitchenOfUnit> }) {
   const [first] = file.appliances;
@@ -43,7 +41,7 @@ function Untold({ file, told }: { file: UnitFile; told: Outcome<KitchenOfUnit> }
   return (
     <Screen
       title={words.title}
-      subtitle={nameOf(file)}
+      subtitle={unitTitle(file)}
       back={{ label: words.unit, to: unit }}
       next={
         first
@@ -67,7 +65,7 @@ function Day({ file, told }: { file: UnitFile; told: KitchenOfUnit }) {
   return (
     <Screen
       title={words.title}
-      subtitle={nameOf(file)}
+      subtitle={unitTitle(file)}
       back={{ label: words.unit, to: unit }}
       next={{ label: words.tryChange, to: `${unit}/try` }}
     >

@@ -1,5 +1,5 @@
 import { calendarFile, dueList, partsCsv, workLinesCsv } from "@tapside/book";
-import { unitFile } from "@tapside/records";
+import { unitFile, unitTitle } from "@tapside/records";
 import { readingsCsv } from "@tapside/report/csv";
 import { useRef, useState } from "react";
 import fontLicence from "../../../../packages/pictures/fonts/LICENSE-B612.txt?url";
@@ -133,7 +133,7 @@ function Tables() {
   const calendar = () => {
     const rows = dueList(book, todayIso());
     const ics = calendarFile(rows, new Date().toISOString(), {
-      title: ({ file }) => [file.site.name, file.unit.name].filter(Boolean).join(", "),
+      title: ({ file }) => unitTitle(file),
       reason: messages.dueReason,
     });
     void handOver(new Blob([ics], { type: "text/calendar" }), `due-${todayIso()}.ics`);

@@ -1,6 +1,6 @@
 import { type FeedRead, feedAmongNeighbours } from "@tapside/book";
 import type { PartRole, Phase, Reading, SlotId, UnitFile } from "@tapside/records";
-import { unitFile } from "@tapside/records";
+import { unitFile, unitTitle } from "@tapside/records";
 import { inSign } from "@tapside/words";
 import { useMemo } from "react";
 import { Band } from "../look/band.tsx";
@@ -70,7 +70,7 @@ export function UnitAtScreen({ id, band }: { id: string; band: string }) {
   return (
     <Screen
       title={words.bands[band] ?? words.unit}
-      subtitle={[file.site.name, file.unit.name].filter(Boolean).join(", ")}
+      subtitle={unitTitle(file)}
       back={{ label: words.back, to: `/unit/${id}` }}
       next={{ label: words.setUp, to: `/unit/${id}/edit` }}
     >

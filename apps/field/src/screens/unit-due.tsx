@@ -1,5 +1,5 @@
 import { dueList } from "@tapside/book";
-import { unitFile } from "@tapside/records";
+import { unitFile, unitTitle } from "@tapside/records";
 import { Band } from "../look/band.tsx";
 import { todayIso } from "../look/fields/date-field.tsx";
 import { Screen } from "../look/screen.tsx";
@@ -22,7 +22,7 @@ export function UnitDueScreen({ id }: { id: string }) {
   return (
     <Screen
       title={words.partsDue}
-      subtitle={[file.site.name, file.unit.name].filter(Boolean).join(", ")}
+      subtitle={unitTitle(file)}
       back={{ label: words.back, to: `/unit/${id}` }}
       next={{ label: words.unit, hint: file.unit.name, to: `/unit/${id}` }}
     >

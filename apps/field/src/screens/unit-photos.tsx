@@ -1,4 +1,4 @@
-import { unitFile } from "@tapside/records";
+import { unitFile, unitTitle } from "@tapside/records";
 import { useEffect, useState } from "react";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
@@ -20,7 +20,7 @@ export function UnitPhotosScreen({ id }: { id: string }) {
   return (
     <Screen
       title={words.asLeft}
-      subtitle={[file.site.name, file.unit.name].filter(Boolean).join(", ")}
+      subtitle={unitTitle(file)}
       back={{ label: words.back, to: `/unit/${id}` }}
       next={{ label: words.unit, hint: file.unit.name, to: `/unit/${id}` }}
     >

@@ -1,6 +1,6 @@
 import { elementAsNew, type UnitAsRead, unitAsRead } from "@tapside/assessment";
 import { converted, type Outcome } from "@tapside/quantities";
-import { type UnitFile, unitFile } from "@tapside/records";
+import { type UnitFile, unitFile, unitTitle } from "@tapside/records";
 import { useMemo, useState } from "react";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
@@ -28,14 +28,12 @@ export function TryScreen({ id }: { id: string }) {
   if (!file || !base) return <Gone />;
   if (base.kind !== "known")
     return (
-      <Screen title={words.title} subtitle={nameOf(file)} back={{ label: words.unit, to: `/unit/${id}` }}>
+      <Screen title={words.title} subtitle={unitTitle(file)} back={{ label: words.unit, to: `/unit/${id}` }}>
         <Band>{whyNot(base)}</Band>
       </Screen>
     );
   return <Bench file={file} base={base.value} />;
 }
-
-const nameOf = (file: UnitFile) => [file.site.name, file.unit.name].filter(Boolean).join(", ");
 
 function Bench({ file, base }: { file: UnitFile; base: UnitAsRead }) {
   const { snapshot } = useBook();
@@ -52,7 +50,7 @@ function Bench({ file, base }: { file: UnitFile; base: UnitAsRead }) {
   return (
     <Screen
       title={words.title}
-      subtitle={`${nameOf(file)}, ${visit ? words.from(day(visit.startedAt)) : words.fromNameplate}`}
+      subtitle={`${unitTitle(file)}, ${visit ? words.from(day(visit.startedAt)) : words.fromNameplate}`}
       back={{ label: words.unit, to: `/unit/${file.unit.id}` }}
       next={{ label: words.asItIs, hint: words.asItIsHint, onPress: () => setTried(start) }}
     >

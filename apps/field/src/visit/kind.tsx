@@ -1,4 +1,4 @@
-import { unitFile, type VisitKind } from "@tapside/records";
+import { unitFile, unitTitle, type VisitKind } from "@tapside/records";
 import { useLocation } from "wouter";
 import { Screen } from "../look/screen.tsx";
 import { Gone } from "../screens/gone.tsx";
@@ -20,7 +20,7 @@ export function KindScreen({ id }: { id: string }) {
   return (
     <Screen
       title={words.title}
-      subtitle={[file.site.name, file.unit.name].filter(Boolean).join(", ")}
+      subtitle={unitTitle(file)}
       back={{ label: visitWords.back, to: `/unit/${id}` }}
       next={{
         label: messages.visitKinds[proposed],
