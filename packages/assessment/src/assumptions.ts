@@ -1,5 +1,12 @@
 import type { UnitFile } from "@tapside/records";
-import { type Booster, usualScatter } from "@tapside/reverse-osmosis";
+import {
+  type Booster,
+  LINES,
+  lineAsFound,
+  restrictorAsFound,
+  restrictorMeasures,
+  usualScatter,
+} from "@tapside/reverse-osmosis";
 import type { Assumption, Context } from "./assessment.ts";
 import { CHARGE_WANDERS_KPA, UNREAD_CHARGE_U_KPA, USUAL_CHARGE_KPA } from "./charge-today.ts";
 import { FEED_WANDERS_RELATIVE, KNOWN_ELEMENT, STANDING_ABOVE } from "./expected.ts";
@@ -15,6 +22,7 @@ import {
   shutOffRatioOf,
 } from "./from-records.ts";
 import { CUP_RELATIVE, STOPWATCH_S } from "./internal/amounts.ts";
+import { BEYOND_LAMINAR_RELATIVE, isBeyondLaminar, RESTRICTOR_RELATIVE } from "./restrictor-from.ts";
 import { TANK_VOLUME_RELATIVE } from "./tank-figures.ts";
 
 const percent = (id: string, share: number): Assumption => ({
@@ -40,13 +48,43 @@ const blendLines = (share: number): readonly Assumption[] => [
 
 /** The drain that stands in for a restrictor nobody named: of one element by the label's recovery or the usual one, of two side by side twice. */
 function drainLine(file: UnitFile): readonly Assumption[] {
-  const { restrictorLPerH, restrictorAtKPaGauge, ratedRejectLPerH, twoElements } = file.unit;
-  if (restrictorLPerH! > 0 && restrictorAtKPaGauge! > 0) return [];
+  if (restrictorAsFound(file.unit).kind === "known") return [];
+  const { ratedRejectLPerH, twoElements } = file.unit;
   const plate = nameplateAsReadings(file);
   if (plate.kind !== "known" || (ratedRejectLPerH! > 0 && drainsOf(file.unit) === 1)) return [];
   const value = (plate.value.drainLPerH!.value * drainsOf(file.unit)) / (twoElements ? 2 : 1);
   return [{ id: "usualDrain", value, unit: "L/h", origin: "house" }];
 }
+
+const MEASURE_UNITS = {
+  restrictorLPerH: "L/h",
+  restrictorAtKPaGauge: "kPa",
+  restrictorAtC: "°C",
+  restrictorBoreMm: "mm",
+  restrictorLengthM: "m",
+} as const;
+
+/** A restrictor whose kind was found: what it is known by. */
+function restrictorLines(file: UnitFile): readonly Assumption[] {
+  const { unit } = file;
+  if (unit.restrictorKind === undefined || restrictorAsFound(unit).kind !== "known") return [];
+  const by = restrictorMeasures(unit).map(
+    (id): Assumption => ({ id, value: unit[id]!, unit: MEASURE_UNITS[id], origin: "unit" }),
+  );
+  return isBeyondLaminar(file) ? [...by, percent("beyondLaminar", 2 * BEYOND_LAMINAR_RELATIVE)] : by;
+}
+
+/** Lines that count, with the bore they have or usually have. */
+const lineLines = ({ unit }: UnitFile): readonly Assumption[] =>
+  LINES.flatMap((line): readonly Assumption[] => {
+    const tube = lineAsFound(line, unit);
+    if (tube.kind !== "known") return [];
+    const bore = unit[`${line}TubeBoreMm`] === undefined ? "house" : "unit";
+    return [
+      { id: `${line}TubeLength`, value: tube.value.lengthM, unit: "m", origin: "unit" },
+      { id: `${line}TubeBore`, value: tube.value.boreMm, unit: "mm", origin: bore },
+    ];
+  });
 
 /** Everything the judgement takes for granted where nothing was read, with where each number comes from. */
 export function assumptionsOf(file: UnitFile, context: Context): readonly Assumption[] {
@@ -59,6 +97,8 @@ export function assumptionsOf(file: UnitFile, context: Context): readonly Assump
     ...(booster ? boosterLines(booster) : []),
     ...(blend === undefined ? [] : blendLines(blend)),
     ...drainLine(file),
+    ...restrictorLines(file),
+    ...lineLines(file),
     { id: "cleanFilterDrop", value: CLEAN_FILTER.dropKPa, unit: "kPa", origin: "house" },
     percent("cleanFilterDropU", CLEAN_FILTER.uRelative),
     { id: "usualCharge", value: USUAL_CHARGE_KPA, unit: "kPa", origin: "house" },
@@ -70,7 +110,10 @@ export function assumptionsOf(file: UnitFile, context: Context): readonly Assump
     percent("nameplateSalt", RATING_RELATIVE.salt),
     percent("knownFlow", KNOWN_ELEMENT.waterRelative),
     percent("knownSalt", KNOWN_ELEMENT.saltRelative),
-    percent("restrictor", usualScatter.restrictorRelative),
+    percent(
+      "restrictor",
+      RESTRICTOR_RELATIVE[file.unit.restrictorKind ?? "rated"] ?? RESTRICTOR_RELATIVE.rated,
+    ),
     percent("feedWanders", FEED_WANDERS_RELATIVE),
     percent("filling", FILLING_RELATIVE),
     percent("tankVolume", TANK_VOLUME_RELATIVE),

@@ -17,7 +17,6 @@ import {
   elementFrom,
   mixUnknown,
   physicsUnit,
-  restrictorFrom,
   shutOffRatioOf,
   standardReadings,
   tankOf,
@@ -29,6 +28,7 @@ import { elementId, type Visit } from "./internal/parts-in-service.ts";
 import { phaseReadings, visitsUpTo } from "./internal/phase-readings.ts";
 import { remember } from "./internal/remember.ts";
 import { convertTds } from "./internal/tds-scale.ts";
+import { restrictorFrom, restrictorRelativeOf } from "./restrictor-from.ts";
 
 export const FEED_WANDERS_RELATIVE = 0.1;
 /** Element known from its own readings, not from its label. */
@@ -73,6 +73,7 @@ function readToday(file: UnitFile, visit: Visit, context: Context): Outcome<Read
     };
     const scatter = {
       ...usualScatter,
+      restrictorRelative: restrictorRelativeOf(file),
       ...(sound.value.ownReadings && KNOWN_ELEMENT),
       airChargeKPa: charge.u,
       shutOffRatio: Math.hypot(

@@ -6,7 +6,6 @@ import {
   boosted,
   elementFrom,
   physicsUnit,
-  restrictorFrom,
   standardReadings,
   tankOf,
   temperatureFormOf,
@@ -14,6 +13,7 @@ import {
 import { amountOf, type PhaseReadings } from "./internal/amounts.ts";
 import { finite } from "./internal/finite.ts";
 import { remember } from "./internal/remember.ts";
+import { restrictorFrom } from "./restrictor-from.ts";
 
 export const FILLING_RELATIVE = 0.12;
 
@@ -39,8 +39,12 @@ export function fillingHours(
   const tank = tankOf(file, charge.kind === "known" ? charge.value.value : 0);
   if (tank.kind !== "known") return tank;
   return mapOutcome(elementFrom(now.value, file, temperatureFormOf(file, context)), (element) => {
-    // The pressure read at the element is behind filters and booster already.
-    const { booster: _, ...unit } = {
+    // The pressure read at the element is behind filters, their line and booster already.
+    const {
+      booster: _,
+      feedTubes: __,
+      ...unit
+    } = {
       ...physicsUnit(file, context, {
         element,
         restrictor: restrictorFrom(now.value, file),

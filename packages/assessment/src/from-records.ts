@@ -9,6 +9,8 @@ import {
   type Element,
   elementFromNameplate,
   isTemperatureFormId,
+  lineLossKPa,
+  linesAsFound,
   type Nameplate,
   type Restrictor,
   type StandardReadings,
@@ -20,6 +22,7 @@ import {
 } from "@tapside/reverse-osmosis";
 import type { Context } from "./assessment.ts";
 import { amountOf, type PhaseReadings } from "./internal/amounts.ts";
+import { lineDropKPa } from "./internal/line-drop.ts";
 import { remember } from "./internal/remember.ts";
 import { rememberWith } from "./internal/remember-with.ts";
 
@@ -89,7 +92,8 @@ export function membranePressure(
   if (before.kind !== "known") return missing("afterFilterPressure");
   const dropKPa = CLEAN_FILTER.dropKPa * (litres / CLEAN_FILTER.atLPerH) ** 1.3;
   const u = Math.hypot(before.value.u, CLEAN_FILTER.uRelative * dropKPa);
-  return behind({ value: before.value.value - dropKPa, u }, true);
+  const lineKPa = lineDropKPa(linesAsFound(file.unit).feedTubes, litres, readings, file);
+  return behind({ value: before.value.value - dropKPa - lineKPa, u }, true);
 }
 
 /** One phase's readings as the physics wants them; what is missing is named by slot. */
@@ -123,7 +127,7 @@ export const RATING_RELATIVE = { flow: 0.09, salt: 0.22 } as const;
 /** The nameplate as if it were a set of readings; labels are commonly good to 15–20 % in flow (common practice). */
 export const nameplateAsReadings = (file: UnitFile): Outcome<StandardReadings> => plateOf(file.unit);
 
-const elementsOf = (unit: UnitFile["unit"]): number => (unit.twoElements ? 2 : 1);
+export const elementsOf = (unit: UnitFile["unit"]): number => (unit.twoElements ? 2 : 1);
 /** Two side by side drain what two labels say, two behind each other share the flow of one. */
 export const drainsOf = ({ twoElements, elementArrangement }: UnitFile["unit"]): number =>
   twoElements && elementArrangement !== "series" ? 2 : 1;
@@ -134,6 +138,9 @@ export const blendFractionOf = ({ blendValve, blendPercent }: UnitFile["unit"]):
 export const mixUnknown = ({ unit }: Pick<UnitFile, "unit">): boolean =>
   Boolean(unit.remineraliser || (unit.blendValve && blendFractionOf(unit) === undefined));
 const tanksOf = (unit: UnitFile["unit"]): number => (unit.twoTanks ? 2 : 1);
+
+/** A label's drain is known without doubt, one that was read is not. */
+export const isLabel = (set: StandardReadings): boolean => !set.drainLPerH!.u;
 
 const plateOf = rememberWith((unit: UnitFile["unit"]): Outcome<StandardReadings> => {
   const absent = (
@@ -173,26 +180,21 @@ export function elementFrom(
   file: UnitFile,
   form: TemperatureFormId,
 ): Outcome<Element> {
+  const { permeateTubes = [] } = isLabel(set) ? {} : linesAsFound(file.unit);
+  const backKPa = permeateTubes.reduce(
+    (sum, tube) => sum + lineLossKPa(tube, set.permeateLPerH!.value, set.temperatureC!.value),
+    0,
+  );
   return fitted({
     permeateLPerH: set.permeateLPerH!.value,
     rejectLPerH: set.drainLPerH!.value,
     rejection: 1 - set.permeateMgPerL!.value / set.feedMgPerL!.value,
-    pressureKPaGauge: set.membranePressureKPaGauge!.value,
+    pressureKPaGauge: set.membranePressureKPaGauge!.value - backKPa,
     temperatureC: set.temperatureC!.value,
     feedMgPerL: set.feedMgPerL!.value,
     ...(file.unit.membraneAreaM2! > 0 && { areaM2: file.unit.membraneAreaM2! * elementsOf(file.unit) }),
     temperatureForm: form,
   });
-}
-
-/** The restrictor: as rated, else as it passed at the reference readings; of a label's drain, what the elements together let by. */
-export function restrictorFrom(set: StandardReadings, file: UnitFile): Restrictor {
-  const { restrictorLPerH, restrictorAtKPaGauge } = file.unit;
-  if (restrictorLPerH! > 0 && restrictorAtKPaGauge! > 0 && !set.drainLPerH!.u)
-    return { kind: "rated", ratedLPerH: restrictorLPerH!, ratedKPa: restrictorAtKPaGauge! };
-  const drain = set.drainLPerH!;
-  const ratedLPerH = drain.u ? drain.value : (drain.value * drainsOf(file.unit)) / elementsOf(file.unit);
-  return { kind: "rated", ratedLPerH, ratedKPa: set.membranePressureKPaGauge!.value };
 }
 
 /** All its litres; two equal tanks at one charge are one of twice the volume. */
@@ -227,6 +229,7 @@ export function physicsUnit(
     shutOff: { ratio: shutOffRatioOf(file, context) },
     tanks: parts.tank ? [parts.tank] : [],
     atmosphericKPa: atmosphereOf(file),
+    ...linesAsFound(file.unit),
     ...(file.unit.ventedTank && { storage: "vented" }),
     ...(booster && { booster }),
     ...(blendFraction && { blendFraction }),

@@ -1,8 +1,10 @@
 import { allKnown, propagate } from "@tapside/quantities";
 import type { SlotId, UnitFile } from "@tapside/records";
+import { linesAsFound, type Restrictor, restrictorAsFound, restrictorLPerH } from "@tapside/reverse-osmosis";
 import type { Question } from "./assessment.ts";
 import { boosterOf, drainsOf, membranePressure } from "./from-records.ts";
 import { amountOf, type PhaseReadings, scaleOf, usable } from "./internal/amounts.ts";
+import { lineDropKPa } from "./internal/line-drop.ts";
 import type { Visit } from "./internal/parts-in-service.ts";
 import { phaseReadings, visitsUpTo } from "./internal/phase-readings.ts";
 
@@ -155,14 +157,12 @@ function waterBalance(readings: PhaseReadings, file: UnitFile): Question[] {
     ];
   if (amountOf("afterFilterPressure", readings, file).kind !== "known") return [];
   const after = membranePressure(readings, file);
+  if (after.kind !== "known" || !(after.value.value > 0)) return [];
+  const found = restrictorAsFound(file.unit);
+  if (file.unit.restrictorKind && found.kind === "known")
+    return againstFound(found.value, drain.value.value, after.value.value, { readings, file });
   const { ratedRejectLPerH, testPressureKPaGauge, twoElements, elementArrangement } = file.unit;
-  if (
-    after.kind !== "known" ||
-    !(after.value.value > 0) ||
-    !(ratedRejectLPerH! > 0) ||
-    !(testPressureKPaGauge! > 0)
-  )
-    return [];
+  if (!(ratedRejectLPerH! > 0) || !(testPressureKPaGauge! > 0)) return [];
   const ratio =
     drain.value.value / (ratedRejectLPerH! * Math.sqrt(after.value.value / testPressureKPaGauge!));
   // Two elements, the plate for one: one behind the other they share its drain flow, side by side they drain twice as much.
@@ -171,14 +171,27 @@ function waterBalance(readings: PhaseReadings, file: UnitFile): Question[] {
     : elementArrangement === undefined
       ? [1, 2]
       : [drainsOf(file.unit), drainsOf(file.unit)];
-  if (ratio > 0.5 * least && ratio < 2 * most) return [];
-  return [
-    {
-      id: "drainAgainstRestrictor",
-      slots: ["drainFlow", "afterFilterPressure"],
-      detail: { ratio: Math.round(100 * ratio) / 100 },
-    },
-  ];
+  return ratio > 0.5 * least && ratio < 2 * most ? [] : [drainAgainst(ratio)];
+}
+
+const drainAgainst = (ratio: number): Question => ({
+  id: "drainAgainstRestrictor",
+  slots: ["drainFlow", "afterFilterPressure"],
+  detail: { ratio: Math.round(100 * ratio) / 100 },
+});
+
+/** Against the restrictor whose kind was found, by its own law in today's water. */
+function againstFound(
+  restrictor: Restrictor,
+  drainLPerH: number,
+  pressureKPa: number,
+  { readings, file }: { readonly readings: PhaseReadings; readonly file: UnitFile },
+): Question[] {
+  const water = amountOf("feedTemperature", readings, file);
+  if (water.kind !== "known") return [];
+  const lineKPa = lineDropKPa(linesAsFound(file.unit).drainTubes, drainLPerH, readings, file);
+  const ratio = drainLPerH / restrictorLPerH(restrictor, pressureKPa - lineKPa, water.value.value);
+  return Number.isFinite(ratio) && (ratio <= 0.5 || ratio >= 2) ? [drainAgainst(ratio)] : [];
 }
 
 const SCALE_STEP = { low: 1.3, high: 1.55 } as const;

@@ -1,20 +1,21 @@
 import { converted, known, mapOutcome, missing, type Outcome } from "@tapside/quantities";
 import type { UnitFile } from "@tapside/records";
-import type { Conditions, Element, Unit } from "@tapside/reverse-osmosis";
+import { type Conditions, type Element, linesAsFound, type Unit } from "@tapside/reverse-osmosis";
 import type { Context } from "./assessment.ts";
 import {
   CLEAN_FILTER,
   elementFrom,
   nameplateAsReadings,
   physicsUnit,
-  restrictorFrom,
   standardReadings,
   tankOf,
   temperatureFormOf,
 } from "./from-records.ts";
 import { amountOf, type PhaseReadings } from "./internal/amounts.ts";
+import { lineDropKPa } from "./internal/line-drop.ts";
 import type { Visit } from "./internal/parts-in-service.ts";
 import { phaseReadings } from "./internal/phase-readings.ts";
+import { restrictorFrom } from "./restrictor-from.ts";
 import { airChargeKPa, applianceMinimumKPa } from "./tank-figures.ts";
 import { filterDropKPa } from "./water-figures.ts";
 
@@ -55,7 +56,8 @@ function fromReadings(
   return mapOutcome(elementFrom(set.value, file, temperatureFormOf(file, context)), (element) => {
     const drop = filterDropKPa(readings, file);
     const flow = set.value.permeateLPerH!.value + set.value.drainLPerH!.value;
-    const dropKPa = drop.kind === "known" ? Math.max(0.5, drop.value.value) : CLEAN_FILTER.dropKPa;
+    const line = lineDropKPa(linesAsFound(file.unit).feedTubes, flow, readings, file);
+    const dropKPa = drop.kind === "known" ? Math.max(0.5, drop.value.value - line) : CLEAN_FILTER.dropKPa;
     const feed = (["beforeFilterPressure", "afterFilterPressure"] as const)
       .map((slot) => amountOf(slot, readings, file))
       .find((one) => one.kind === "known");

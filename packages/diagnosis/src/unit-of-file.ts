@@ -7,8 +7,11 @@ import {
   boosterRiseKPa,
   type Element,
   elementFromNameplate,
+  linesAsFound,
   type Nameplate,
   type Restrictor,
+  restrictorAsFound,
+  restrictorAsRead,
   type Unit,
   usualDrainLPerH,
   usualShutOffRatio,
@@ -41,11 +44,8 @@ const boosterOf = ({ unit }: UnitFile): Booster | undefined =>
   boosterByTwoPoints(unit.boosterShutOffRiseKPa, unit.boosterOpenFlowLPerH, unit.boosterOffBelowKPaGauge);
 
 /** A visit's readings as if they were a label. */
-function plateOfVisit(
-  visit: KeptVisit,
-  areaM2: number | undefined,
-  booster: Booster | undefined,
-): Plates | undefined {
+function plateOfVisit(visit: KeptVisit, file: UnitFile): Plates | undefined {
+  const [areaM2, booster] = [areaOf(file), boosterOf(file)];
   for (const phase of ["asLeft", "asFound"] as const) {
     const slots = visit.readings[phase];
     const permeateLPerH = signValue("permeateFlow", slots.permeateFlow);
@@ -74,7 +74,12 @@ function plateOfVisit(
         feedMgPerL,
         ...(areaM2 && { areaM2 }),
       },
-      restrictor: { kind: "rated", ratedLPerH: drain, ratedKPa: pressureKPaGauge },
+      restrictor: restrictorAsRead(restrictorAsFound(file.unit), {
+        drainLPerH: drain,
+        pressureKPaGauge,
+        temperatureC,
+        drainTubes: linesAsFound(file.unit).drainTubes,
+      }),
       baseline: "commissioned",
     };
   }
@@ -89,7 +94,7 @@ function plateOfLabel({ unit }: UnitFile): Plates | undefined {
   const reject = unit.ratedRejectLPerH
     ? elements * unit.ratedRejectLPerH
     : usualDrainLPerH(permeateLPerH, unit.ratedRecoveryPercent);
-  const measured = unit.restrictorLPerH && unit.restrictorAtKPaGauge;
+  const found = restrictorAsFound(unit);
   return {
     plate: {
       permeateLPerH,
@@ -100,9 +105,10 @@ function plateOfLabel({ unit }: UnitFile): Plates | undefined {
       feedMgPerL: unit.testFeedMgPerL ?? 500,
       ...(unit.membraneAreaM2 && { areaM2: elements * unit.membraneAreaM2 }),
     },
-    restrictor: measured
-      ? { kind: "rated", ratedLPerH: unit.restrictorLPerH!, ratedKPa: unit.restrictorAtKPaGauge! }
-      : { kind: "rated", ratedLPerH: reject, ratedKPa: pressureKPaGauge },
+    restrictor:
+      found.kind === "known"
+        ? found.value
+        : { kind: "rated", ratedLPerH: reject, ratedKPa: pressureKPaGauge },
     baseline: "label",
   };
 }
@@ -118,7 +124,7 @@ function platesOf(file: UnitFile, today: KeptVisit, phase: Phase): Plates | unde
       (visit.startedAt ?? "") <= (today.startedAt ?? "9999") &&
       (visit.startedAt ?? "").slice(0, 10) >= since,
   );
-  const own = handOver && plateOfVisit(handOver, areaOf(file), boosterOf(file));
+  const own = handOver && plateOfVisit(handOver, file);
   return own ?? plateOfLabel(file);
 }
 
@@ -166,6 +172,7 @@ function composed(file: UnitFile, today: KeptVisit, element: Element, restrictor
     ...(unit.ventedTank && ({ storage: "vented", rePressure: USUAL_PUMP } as const)),
     atmosphericKPa: Math.max(60, atmosphericPressureKPa(site.altitudeM ?? 0)),
     outletCartridges: [{ id: "postFilter", dropKPa: 25, atLPerH: 120 }],
+    ...linesAsFound(unit),
     ...(booster && { booster }),
     ...(unit.blendValve && { blendFraction: USUAL_BLEND }),
     ...(unit.remineraliser && { addedMgPerL: USUAL_ADDED_MG_PER_L }),

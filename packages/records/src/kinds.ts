@@ -275,6 +275,22 @@ export interface Unit {
   /** Restrictor as rated, or as measured at a pressure. */
   readonly restrictorLPerH?: number;
   readonly restrictorAtKPaGauge?: number;
+  /** What hangs there. Not said = as rated. */
+  readonly restrictorKind?: RestrictorKind;
+  /** Of a measured one: how it passes water, and the water it was measured in. */
+  readonly restrictorLaw?: RestrictorLaw;
+  readonly restrictorAtC?: number;
+  readonly restrictorBoreMm?: number;
+  readonly restrictorLengthM?: number;
+  /** Lines with a length take pressure; without a bore they have the usual one. */
+  readonly feedTubeLengthM?: number;
+  readonly feedTubeBoreMm?: number;
+  readonly permeateTubeLengthM?: number;
+  readonly permeateTubeBoreMm?: number;
+  readonly drainTubeLengthM?: number;
+  readonly drainTubeBoreMm?: number;
+  readonly outletTubeLengthM?: number;
+  readonly outletTubeBoreMm?: number;
   /** Ports that do not exist: never asked again. */
   readonly portsAbsent?: readonly PortId[];
   readonly remineraliser?: boolean;
@@ -289,6 +305,11 @@ export interface Unit {
 }
 
 export type ElementArrangement = "parallel" | "series";
+
+export type RestrictorKind = "rated" | "capillary" | "orifice" | "measured";
+
+/** As a sharp hole, or as a fine tube that slows in cold water. */
+export type RestrictorLaw = "orifice" | "laminar";
 
 export type PartRole =
   | "sediment"

@@ -30,6 +30,16 @@ export { type FitReadings, fitUnit, type UnitFit } from "./fit-unit.ts";
 export { type FullTank, fullTank } from "./full-tank.ts";
 export { hazenWilliamsHeadM } from "./hazen-williams.ts";
 export { type IonOptions, type IonPlace, type IonsAlong, ionsAlongElement } from "./ions-along-element.ts";
+export {
+  LINE_RANGES,
+  LINES,
+  type Line,
+  type LinesFound,
+  lineAsFound,
+  lineLossKPa,
+  linesAsFound,
+  USUAL_BORE_MM,
+} from "./lines-as-found.ts";
 export { logMeanFactor } from "./log-mean-factor.ts";
 export { naclActivityCoefficient } from "./nacl-activity-coefficient.ts";
 export { naclMolality } from "./nacl-molality.ts";
@@ -71,6 +81,13 @@ export { type Felt, type Gain, type Help, type HelpQuestion, willItHelp } from "
 export { recovery } from "./recovery.ts";
 export { rejection } from "./rejection.ts";
 export { type Restrictor, restrictorLPerH } from "./restrictor.ts";
+export {
+  RESTRICTOR_RANGES,
+  type RestrictorFound,
+  restrictorAsFound,
+  restrictorMeasures,
+} from "./restrictor-as-found.ts";
+export { type DrainRead, restrictorAsRead } from "./restrictor-as-read.ts";
 export { saltDiffusivity } from "./salt-diffusivity.ts";
 export { saltTemperatureFactor } from "./salt-temperature-factor.ts";
 export { shutOffIsClosed, shutOffPressureKPaGauge, usualHysteresis, usualShutOffRatio } from "./shut-off.ts";

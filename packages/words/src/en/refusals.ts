@@ -85,6 +85,8 @@ export const refusalTexts: Readonly<Record<string, Said>> = {
       ? `Hardly possible: ${low} to ${high} ${rangeUnit ?? unit} can be.`
       : `${name} must lie between ${low} and ${high}.`;
   },
+  "line-takes-too-much": ({ kPa }) =>
+    `Such a line takes ${kPa} kPa of a litre a minute, more than a unit works with: check bore and length. It is not counted.`,
   "readings-too-uncertain": "Here the readings are too uncertain to tell.",
   "nameplate-incomplete": "The nameplate is incomplete.",
   "nameplate-rejection": "The nameplate's rejection is outside 20 to 100 %.",

@@ -85,6 +85,8 @@ export const refusalTexts: Readonly<Record<string, Said>> = {
       ? `Apenas posible: puede ser de ${low} a ${high} ${rangeUnit ?? unit}.`
       : `${name}: debe estar entre ${low} y ${high}.`;
   },
+  "line-takes-too-much": ({ kPa }) =>
+    `Una línea así pierde ${kPa} kPa con un litro por minuto, más de lo que un equipo soporta: revise diámetro y largo. No se cuenta.`,
   "readings-too-uncertain": "Aquí las lecturas son demasiado inciertas para decirlo.",
   "nameplate-incomplete": "La placa está incompleta.",
   "nameplate-rejection": "El rechazo de la placa está fuera de 20 a 100 %.",
