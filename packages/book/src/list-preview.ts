@@ -1,17 +1,22 @@
 import { known, type Outcome, parseReading, refused } from "@tapside/quantities";
 import { checkText } from "@tapside/records";
+import { LINE_RANGES, RESTRICTOR_RANGES } from "@tapside/reverse-osmosis";
 import { type CsvLine, readCsv } from "./csv.ts";
 
-type Kind = "text" | "number" | "day" | "yesNo" | "applianceType";
+type Kind = "text" | "number" | "day" | "yesNo" | "oneOf";
 
 interface Column {
   readonly kind: Kind;
   readonly range?: readonly [number, number];
+  readonly words?: readonly string[];
 }
 
 const text: Column = { kind: "text" };
 const day: Column = { kind: "day" };
 const number = (low: number, high: number): Column => ({ kind: "number", range: [low, high] });
+
+const oneOf = (...words: readonly string[]): Column => ({ kind: "oneOf", words });
+const line: readonly [Column, Column] = [number(...LINE_RANGES.lengthM), number(...LINE_RANGES.boreMm)];
 
 /** Columns of a list of sites and units. Only "site" must be there; what is not there stays blank. */
 export const LIST_COLUMNS = {
@@ -44,6 +49,21 @@ export const LIST_COLUMNS = {
   test_temperature_C: number(1, 60),
   test_feed_mg_L: number(10, 10000),
   tank_L: number(0.5, 1000),
+  restrictor_kind: oneOf("rated", "capillary", "orifice", "measured"),
+  restrictor_L_h: number(...RESTRICTOR_RANGES.restrictorLPerH),
+  restrictor_at_kPa: number(...RESTRICTOR_RANGES.restrictorAtKPaGauge),
+  restrictor_law: oneOf("orifice", "laminar"),
+  restrictor_at_C: number(...RESTRICTOR_RANGES.restrictorAtC),
+  restrictor_bore_mm: number(...RESTRICTOR_RANGES.restrictorBoreMm),
+  restrictor_length_m: number(...RESTRICTOR_RANGES.restrictorLengthM),
+  feed_tube_length_m: line[0],
+  feed_tube_bore_mm: line[1],
+  permeate_tube_length_m: line[0],
+  permeate_tube_bore_mm: line[1],
+  drain_tube_length_m: line[0],
+  drain_tube_bore_mm: line[1],
+  outlet_tube_length_m: line[0],
+  outlet_tube_bore_mm: line[1],
   sediment_fitted_on: day,
   carbon_fitted_on: day,
   carbon_rated_L: number(10, 1e7),
@@ -51,7 +71,7 @@ export const LIST_COLUMNS = {
   element_fitted_on: day,
   element_serial: text,
   appliance: text,
-  appliance_type: { kind: "applianceType" },
+  appliance_type: oneOf("combiOven", "steamer", "coffee", "ice", "dishwasher", "dispenser", "other"),
 } as const satisfies Readonly<Record<string, Column>>;
 
 export type ListColumn = keyof typeof LIST_COLUMNS;
@@ -125,7 +145,6 @@ function rowOf(line: CsvLine, columns: readonly string[]): ListRow | RefusedRow 
   return values.site === undefined ? no("row-without-site") : { line: line.line, values };
 }
 
-const TYPES = ["combiOven", "steamer", "coffee", "ice", "dishwasher", "dispenser", "other"];
 const YES = ["yes", "y", "true", "1", "x"];
 const NO = ["no", "n", "false", "0"];
 
@@ -140,8 +159,10 @@ function readAs(cell: string, column: Column): Outcome<Value> {
         ? known(YES.includes(word))
         : refused("row-not-yes-or-no");
     }
-    case "applianceType":
-      return TYPES.includes(cell) ? known(cell) : refused("row-not-a-type", { types: TYPES.join(", ") });
+    case "oneOf":
+      return column.words?.includes(cell)
+        ? known(cell)
+        : refused("row-not-a-type", { types: (column.words ?? []).join(", ") });
     case "day":
       return isDay(cell) ? known(cell) : refused("row-no-such-day");
     case "number":

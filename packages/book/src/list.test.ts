@@ -37,6 +37,20 @@ describe("a list of sites and units", () => {
     expect([...book.unit.values()].map((unit) => unit.ratedPermeateLPerH)).toEqual([31.8, 31.8, 31.8]);
     expect([...book.part.values()].filter((part) => part.lot === "C77")).toHaveLength(2);
   });
+  it("keeps the restrictor as found and the lines; a kind that is none and a bore in the wrong unit are refused", () => {
+    const head =
+      "site,unit,serial,restrictor_kind,restrictor_bore_mm,restrictor_length_m,drain_tube_length_m";
+    const list = [head, 'Elm,A,1,capillary,"0,3",0.5,2', "Elm,B,2,sponge,0.3,,", "Elm,C,3,orifice,30,,"].join(
+      "\n",
+    );
+    expect([...bookOf(taken(list)).unit.values()]).toMatchObject([
+      { restrictorKind: "capillary", restrictorBoreMm: 0.3, restrictorLengthM: 0.5, drainTubeLengthM: 2 },
+    ]);
+    expect(previewOf(list).refused).toMatchObject([
+      { line: 3, code: "row-not-a-type", detail: { column: "restrictor_kind", text: "sponge" } },
+      { line: 4, code: "row-out-of-range", detail: { column: "restrictor_bore_mm", low: 0.05, high: 3 } },
+    ]);
+  });
   it("taken in twice changes nothing the second time", () => {
     const once = taken(THREE_IN_A_ROOM);
     const again = listEdits(bookOf(once), previewOf(THREE_IN_A_ROOM), newId);

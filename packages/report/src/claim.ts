@@ -3,6 +3,7 @@ import type { Book, Kept, KeptVisit, Reading, SlotId, UnitFile } from "@tapside/
 import { freeze } from "@tapside/records";
 import { type ClaimWords, inSign, type Messages } from "@tapside/words";
 import type { Block, RecordContent } from "./block.ts";
+import { plateSaid } from "./plate-said.ts";
 
 export interface ClaimRequest {
   readonly book: Book;
@@ -88,27 +89,16 @@ function blocksOf(request: ClaimRequest, visits: readonly KeptVisit[]): readonly
   ];
 }
 
-function unitLines(book: Book, file: UnitFile, { claim: says, decimalSign }: Messages): readonly string[] {
+function unitLines(book: Book, file: UnitFile, words: Messages): readonly string[] {
   const { unit } = file;
-  const three = (value: number) => inSign(value.toPrecision(3), decimalSign);
-  const plate = [
-    unit.ratedPermeateLPerH && says.permeate(three(unit.ratedPermeateLPerH)),
-    unit.ratedRejectionPercent && says.rejection(unit.ratedRejectionPercent),
-    unit.testPressureKPaGauge && says.atPressure(three(unit.testPressureKPaGauge)),
-    unit.twoElements && says.twoElements(unit.elementArrangement),
-    unit.boosterShutOffRiseKPa &&
-      unit.boosterOpenFlowLPerH &&
-      says.booster(three(unit.boosterShutOffRiseKPa), three(unit.boosterOpenFlowLPerH)),
-    unit.blendValve && unit.blendPercent && says.blended(three(unit.blendPercent)),
-    unit.tankL && says.tank(three(unit.tankL), unit.twoTanks === true, unit.ventedTank === true),
-  ].filter(Boolean);
+  const { claim: says } = words;
   const places = unitHistory(book, unit.id).map((span) => {
     const point = book.point.get(span.point);
     const site = book.site.get(point?.site ?? "")?.name ?? "";
     return says.place(point?.name ?? says.store, site, span.from ?? "", span.until ?? "", span.why ?? "");
   });
   const owners = ownersOf(book, file.site.id).map((one) => says.owner(one.owner, one.since));
-  return [says.nameplate(plate.join(", ") || says.notWritten), ...places, ...owners];
+  return [says.nameplate(plateSaid(unit, words) || says.notWritten), ...places, ...owners];
 }
 
 function reading(words: Messages, slot: SlotId, one: Reading): string {

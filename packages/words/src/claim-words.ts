@@ -15,6 +15,14 @@ export interface ClaimWords {
   twoElements(arrangement: "parallel" | "series" | undefined): string;
   blended(percent: string): string;
   booster(kPa: string, litresPerHour: string): string;
+  restrictor: {
+    rated(litresPerHour: string, kPa: string): string;
+    capillary(boreMm: string, lengthM: string): string;
+    orifice(boreMm: string): string;
+    measured(litresPerHour: string, kPa: string, law: "orifice" | "laminar"): string;
+  };
+  readonly lines: Readonly<Record<"feed" | "permeate" | "drain" | "outlet", string>>;
+  line(name: string, lengthM: string, boreMm: string, usual: boolean): string;
   tank(litres: string, two: boolean, vented: boolean): string;
   readonly store: string;
   place(place: string, site: string, from: string, until: string, why: string): string;

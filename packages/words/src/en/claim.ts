@@ -30,6 +30,21 @@ export const claim: ClaimWords = {
       : `two elements ${how === "series" ? "in series" : "in parallel"}, the plate for one`,
   blended: (percent) => `${percent} % of feed blended in`,
   booster: (kPa, lPerH) => `booster ${kPa} kPa at no flow, ${lPerH} L/h at no rise`,
+  restrictor: {
+    rated: (lPerH, kPa) => `restrictor ${lPerH} L/h at ${kPa} kPa`,
+    capillary: (boreMm, lengthM) => `restrictor: capillary ${boreMm} mm bore, ${lengthM} m`,
+    orifice: (boreMm) => `restrictor: hole ${boreMm} mm`,
+    measured: (lPerH, kPa, law) =>
+      `restrictor measured: ${lPerH} L/h at ${kPa} kPa, ${law === "laminar" ? "a fine tube" : "a hole"}`,
+  },
+  lines: {
+    feed: "line through the filters",
+    permeate: "line to the tank",
+    drain: "drain line",
+    outlet: "line from the tank",
+  },
+  line: (name, lengthM, boreMm, usual) =>
+    `${name} ${lengthM} m, bore ${boreMm} mm${usual ? " (default)" : ""}`,
   tank: (litres, two, vented) => `${vented ? "vented tank" : "tank"} ${two ? "2 × " : ""}${litres} L`,
   store: "store",
   place: (place, site, from, until, why) =>

@@ -31,6 +31,21 @@ export const claim: ClaimWords = {
       : `dos elementos ${how === "series" ? "en serie" : "en paralelo"}, la placa es de uno`,
   blended: (percent) => `${percent} % de agua de entrada mezclada`,
   booster: (kPa, lPerH) => `bomba elevadora ${kPa} kPa sin caudal, ${lPerH} L/h sin presión`,
+  restrictor: {
+    rated: (lPerH, kPa) => `restrictor ${lPerH} L/h a ${kPa} kPa`,
+    capillary: (boreMm, lengthM) => `restrictor: capilar de ${boreMm} mm interior, ${lengthM} m`,
+    orifice: (boreMm) => `restrictor: orificio de ${boreMm} mm`,
+    measured: (lPerH, kPa, law) =>
+      `restrictor medido: ${lPerH} L/h a ${kPa} kPa, ${law === "laminar" ? "un tubo fino" : "un orificio"}`,
+  },
+  lines: {
+    feed: "línea por los filtros",
+    permeate: "línea al tanque",
+    drain: "línea de drenaje",
+    outlet: "línea desde el tanque",
+  },
+  line: (name, lengthM, boreMm, usual) =>
+    `${name} ${lengthM} m, interior ${boreMm} mm${usual ? " (por defecto)" : ""}`,
   tank: (litres, two, vented) =>
     `${vented ? "tanque sin presión" : "tanque"} ${two ? "2 × " : ""}${litres} L`,
   store: "depósito",
