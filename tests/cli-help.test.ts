@@ -24,8 +24,15 @@ it.each(Object.keys(VERBS))(
   60_000,
 );
 
-it("an unknown verb, a missing file and a table without the columns end in a sentence, never in a stack", () => {
-  for (const args of [["no-such-verb"], ["unit", "no-such-file.csv"], ["convert", "1", "psi", "°C"]]) {
+it("an unknown verb, a missing file, a folder, a place that is none and a table without the columns end in a sentence, never in a stack", () => {
+  for (const args of [
+    ["no-such-verb"],
+    ["unit", "no-such-file.csv"],
+    ["assess", "reference"],
+    ["convert", "1", "psi"],
+    ["water", "reference/water-cases/open.csv", "-o", "no-such-folder/out.csv"],
+    ["convert", "1", "psi", "°C"],
+  ]) {
     const { status, stderr } = tapside(...args);
     expect(status).not.toBe(0);
     expect(stderr.trim()).toMatch(/\w+ \w+/);

@@ -58,6 +58,7 @@ it.each([
   ['a,b\n"1,2\n', "unclosed-quote"],
   ["a,b\n1,2,3\n", "row-too-long"],
   ["\n , \n", "empty-table"],
+  ["id,pH\n", "empty-table"],
 ])("%j is refused as %s", (text, code) => {
   const outcome = readTable(text);
   expect(outcome).toMatchObject({ kind: "refused", code });

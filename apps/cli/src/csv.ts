@@ -21,7 +21,7 @@ export function readTable(text: string): Outcome<Table> {
   const open = lines.find(({ unclosed }) => unclosed);
   if (open) return refused("unclosed-quote", { row: open.row });
   const [first, ...body] = lines;
-  if (!first) return refused("empty-table");
+  if (!first || body.length === 0) return refused("empty-table");
   const columns = first.cells.map((name) => name.trim());
   const twice = columns.find((name, i) => columns.indexOf(name) !== i);
   if (twice !== undefined) return refused("column-twice", { column: twice });
