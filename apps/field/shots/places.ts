@@ -96,6 +96,32 @@ export const PLACES: Readonly<Record<string, readonly Place[]>> = {
     unit("edit-bare", "/edit", "shots-unit"),
     unit("edit-two-elements", "/edit", "demo:28:unit"),
   ],
+  "/unit/:id/restrictor": [
+    unit("restrictor", "/restrictor", "shots-unit"),
+    {
+      ...unit("restrictor-capillary", "/restrictor"),
+      before: async (page) => {
+        await page.locator(".found-kinds button").nth(1).click();
+        await key(page, ".6");
+        await page.locator(".thumb .next").click();
+        await key(page, ".3");
+      },
+    },
+    {
+      ...unit("restrictor-measured", "/restrictor", "demo:28:unit"),
+      before: (page) => page.locator(".found-kinds button").nth(3).click(),
+    },
+  ],
+  "/unit/:id/lines": [
+    unit("lines", "/lines", "shots-unit"),
+    {
+      ...unit("lines-typed", "/lines"),
+      before: async (page) => {
+        await key(page, "3.5");
+        await page.locator(".thumb .next").click();
+      },
+    },
+  ],
   "/unit/:id/try": [
     { ...unit("try", "/try"), ready: "main svg" },
     { ...unit("try-standing", "/try"), ready: "main svg", before: press(".fold") },

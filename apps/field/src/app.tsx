@@ -43,6 +43,8 @@ const kitchenDayScreen = withWords(["visit"], () => import("./kitchen-day/kitche
 const KitchenDayScreen = lazy(() =>
   kitchenDayScreen().then((module) => ({ default: module.KitchenDayScreen })),
 );
+const foundRoutes = withWords(["visit"], () => import("./found/routes.tsx"));
+const FoundRoutes = lazy(() => foundRoutes().then((module) => ({ default: module.FoundRoutes })));
 const WaterRoutes = lazy(() =>
   import("./water/routes.tsx").then((module) => ({ default: module.WaterRoutes })),
 );
@@ -88,6 +90,8 @@ export function App() {
             <Route path="/site/:id">{({ id }) => <SiteScreen id={id} key={id} />}</Route>
             <Route path="/unit/:id/try">{({ id }) => <TryScreen id={id} key={id} />}</Route>
             <Route path="/unit/:id/kitchen-day">{({ id }) => <KitchenDayScreen id={id} key={id} />}</Route>
+            <Route path="/unit/:id/restrictor" component={FoundRoutes} />
+            <Route path="/unit/:id/lines" component={FoundRoutes} />
             <Route path="/counts" component={CountsScreen} />
             <Route path="/score" component={ScoreScreen} />
             <Route path="/settings" component={SettingsScreen} />

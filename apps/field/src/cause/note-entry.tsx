@@ -1,10 +1,10 @@
 import { noteAnswers, phaseNow, SIGNS, type SignId } from "@tapside/diagnosis";
 import { useCallback, useState } from "react";
 import { Screen } from "../look/screen.tsx";
-import { withKey } from "../visit/entry.tsx";
 import { type Key, Keypad } from "../visit/keypad.tsx";
 import { Numeral } from "../visit/numeral.tsx";
 import type { OpenVisit } from "../visit/use-visit.ts";
+import { withKey } from "../visit/with-key.ts";
 import { decimalSignOf } from "../words/decimal-sign.ts";
 import { asAnswers } from "./as-answers.ts";
 import { causeWords as words } from "./words.ts";

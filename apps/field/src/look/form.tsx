@@ -1,15 +1,17 @@
 import type { KindId } from "@tapside/records";
 import type { ReactNode } from "react";
-import type { LiveBook } from "../store/open-book.ts";
 import { useBook } from "../store/use-book.ts";
 import { decimalSignOf } from "../words/decimal-sign.ts";
 import { setupWords } from "../words/setup.ts";
+import { draftStore } from "./draft-store.ts";
 import { ChoiceField, type Choices } from "./fields/choice-field.tsx";
 import { DateField } from "./fields/date-field.tsx";
 import { SetField } from "./fields/set-field.tsx";
 import { TextField } from "./fields/text-field.tsx";
 import { TimeField } from "./fields/time-field.tsx";
-import { NumberEntry, shownIn } from "./number-entry.tsx";
+import { firstUnit, rememberUnit } from "./first-unit.ts";
+import { NumberEntry } from "./number-entry.tsx";
+import type { NumberSpec } from "./read-number.ts";
 import type { DraftStore } from "./use-draft.ts";
 
 interface SpecBase {
@@ -23,14 +25,7 @@ export type FieldSpec = SpecBase &
     | { readonly kind: "text"; readonly required?: boolean }
     | { readonly kind: "date"; readonly toCome?: boolean }
     | { readonly kind: "time" }
-    | {
-        readonly kind: "number";
-        readonly baseUnit: string;
-        readonly units: readonly string[];
-        readonly range?: readonly [number, number];
-        /** What holds while it is blank, in the base unit. */
-        readonly otherwise?: number;
-      }
+    | ({ readonly kind: "number" } & NumberSpec)
     | {
         readonly kind: "choice";
         readonly choices: Choices;
@@ -64,7 +59,11 @@ export function Form({ kind, id, specs }: FormProps) {
           spec={spec}
           value={live.field(id, spec.field)}
           decimalSign={decimalSign}
-          firstUnit={firstUnit(live, spec, live.field(id, spec.field), settings?.pressureUnit)}
+          firstUnit={
+            spec.kind === "number"
+              ? firstUnit(live, spec, live.field(id, spec.field), settings?.pressureUnit)
+              : ""
+          }
           store={draftStore(live, id, spec.field)}
           keep={(value) => void live.write(kind, id, { [spec.field]: value })}
           keepUnit={(unit) => rememberUnit(live, spec.field, unit)}
@@ -72,40 +71,6 @@ export function Form({ kind, id, specs }: FormProps) {
       ))}
     </>
   );
-}
-
-/** What was typed and refused waits beside its record, outside of undo and of what is sent. */
-const draftStore = (live: LiveBook, record: string, field: string): DraftStore => ({
-  load: () => {
-    const raw = live.field(`draft:${record}`, field);
-    return typeof raw === "string" ? raw : undefined;
-  },
-  keep: (raw) => void keepDraft(live, record, field, raw),
-});
-
-/** Text that no book could keep is not kept as a draft either; it stands on the screen with the reason. */
-const keepDraft = (live: LiveBook, record: string, field: string, raw: string | null) =>
-  live.write("draft", `draft:${record}`, { [field]: raw }, { undoable: false }).catch(() => undefined);
-
-const PREFERENCES = "preferences";
-
-const rememberUnit = (live: LiveBook, field: string, unit: string) =>
-  void live.write("draft", PREFERENCES, { [`unit:${field}`]: unit }, { undoable: false });
-
-/** The unit last used for this entry, else the pressure unit of the settings, else the one its number is shortest in: most likely that of the plate. */
-function firstUnit(
-  live: LiveBook,
-  spec: FieldSpec,
-  value: unknown,
-  pressureUnit: string | undefined,
-): string {
-  if (spec.kind !== "number") return "";
-  const asked = [live.field(PREFERENCES, `unit:${spec.field}`), pressureUnit];
-  const wanted = asked.find((unit) => spec.units.includes(String(unit)));
-  if (wanted !== undefined) return String(wanted);
-  const kept = typeof value === "number" ? value : undefined;
-  const digits = (unit: string) => shownIn(kept, spec.baseUnit, unit).length;
-  return [...spec.units].sort((a, b) => digits(a) - digits(b))[0] ?? spec.baseUnit;
 }
 
 interface EntryProps {

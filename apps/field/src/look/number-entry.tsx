@@ -1,20 +1,12 @@
-import { convert, known, type Outcome, parseReading } from "@tapside/quantities";
 import { useId, useState } from "react";
-import { sayWhyNot } from "../words/say-why-not.ts";
-import { setupWords as words } from "../words/setup.ts";
+import { type NumberSpec, readNumber, shownIn } from "./read-number.ts";
 import { type DraftStore, useDraft, useTryAgain } from "./use-draft.ts";
 
 interface NumberEntryProps {
   readonly label: string;
   /** Kept value in `baseUnit`; undefined when blank. */
   readonly value: number | undefined;
-  readonly spec: {
-    readonly baseUnit: string;
-    /** Units offered. */
-    readonly units: readonly string[];
-    readonly range?: readonly [low: number, high: number];
-    readonly otherwise?: number;
-  };
+  readonly spec: NumberSpec;
   readonly firstUnit: string;
   readonly decimalSign: string;
   readonly store: DraftStore;
@@ -34,7 +26,7 @@ export function NumberEntry(props: NumberEntryProps) {
   const inSign = (text: string) => text.replace(".", decimalSign);
   const draft = useDraft(value, (kept) => inSign(shownIn(kept, baseUnit, unit)), props.store);
   const take = (inUnit: string) => {
-    const taken = readAs(draft.raw, inUnit, spec);
+    const taken = readNumber(draft.raw, inUnit, spec);
     if (taken.kind === "refusal") return draft.refuse(taken.text);
     draft.take(taken.value);
     props.onChange(taken.value ?? null);
@@ -77,30 +69,3 @@ export function NumberEntry(props: NumberEntryProps) {
     </div>
   );
 }
-
-type Taken =
-  | { readonly kind: "value"; readonly value: number | undefined }
-  | { readonly kind: "refusal"; readonly text: string };
-
-/** The typed text in the base unit; blank is a fair answer. */
-function readAs(raw: string, unit: string, { baseUnit, range }: NumberEntryProps["spec"]): Taken {
-  if (raw.trim() === "") return { kind: "value", value: undefined };
-  const typed = parseReading(raw);
-  const base = typed.kind === "known" ? inUnitOf(typed.value.value, unit, baseUnit) : typed;
-  if (base.kind !== "known") return { kind: "refusal", text: sayWhyNot(base) };
-  if (!range || (base.value >= range[0] && base.value <= range[1]))
-    return { kind: "value", value: base.value };
-  const [low, high] = range.map((edge) => shownIn(edge, baseUnit, unit));
-  return { kind: "refusal", text: words.possible(`${low}`, `${high}`, unit) };
-}
-
-/** A kept number as it is shown in a unit; empty when there is none. */
-export function shownIn(value: number | undefined, from: string, to: string): string {
-  if (value === undefined || value === null) return "";
-  const outcome = inUnitOf(value, from, to);
-  return outcome.kind === "known" ? String(Number(outcome.value.toPrecision(6))) : "";
-}
-
-/** A plain number has no unit to convert. */
-const inUnitOf = (value: number, from: string, to: string): Outcome<number> =>
-  from === to ? known(value) : convert(value, from, to);

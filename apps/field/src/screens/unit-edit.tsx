@@ -1,4 +1,5 @@
 import { useLocation } from "wouter";
+import { FoundBands } from "../found/found-bands.tsx";
 import { Band } from "../look/band.tsx";
 import { Form } from "../look/form.tsx";
 import { Rows, Screen } from "../look/screen.tsx";
@@ -38,6 +39,7 @@ export function UnitEditScreen({ id }: { id: string }) {
     >
       {unit.point ? <Form kind="point" id={unit.point} specs={pointSpecs} /> : null}
       <Form kind="unit" id={id} specs={unitSpecsOf(unit)} />
+      <FoundBands unit={unit} />
       <Band tint>
         <strong>{words.parts}</strong>
       </Band>

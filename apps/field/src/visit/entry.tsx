@@ -30,6 +30,7 @@ import { slotTitle } from "./step-title.ts";
 import { useNeighboursAsk } from "./use-neighbours-ask.ts";
 import type { OpenVisit } from "./use-visit.ts";
 import { VisitTicks } from "./visit-ticks.tsx";
+import { withKey } from "./with-key.ts";
 import { visitWords as words } from "./words.ts";
 
 interface EntryProps {
@@ -37,8 +38,6 @@ interface EntryProps {
   readonly phase: Phase;
   readonly slot: SlotId;
 }
-
-const LONGEST = 7;
 
 /** One number at a time, huge. */
 export function Entry({ open, phase, slot }: EntryProps) {
@@ -165,14 +164,6 @@ export function Entry({ open, phase, slot }: EntryProps) {
       </Screen>
     </div>
   );
-}
-
-/** The text after a key: one decimal sign at most, no leading zeros. */
-export function withKey(before: string, key: Key): string {
-  if (key === "rubOut") return before.slice(0, -1);
-  if (before.length >= LONGEST) return before;
-  if (key === ".") return before.includes(".") ? before : `${before || "0"}.`;
-  return before === "0" ? key : before + key;
 }
 
 /** Where a number taken up on the side leads back to; undefined follows the order of hands. */

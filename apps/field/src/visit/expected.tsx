@@ -19,7 +19,6 @@ import { decimalSignOf } from "../words/decimal-sign.ts";
 import { messages } from "../words/messages.ts";
 import { contextNow } from "./context-now.ts";
 import { draftOf, keepDraft } from "./drafts.ts";
-import { withKey } from "./entry.tsx";
 import { useGoOn } from "./go-on.ts";
 import { type Key, Keypad } from "./keypad.tsx";
 import { unitUsual } from "./last-used.ts";
@@ -30,6 +29,7 @@ import { slotTitle } from "./step-title.ts";
 import type { OpenVisit } from "./use-visit.ts";
 import { VisitTicks } from "./visit-ticks.tsx";
 import { WaterBeside } from "./water-beside.tsx";
+import { withKey } from "./with-key.ts";
 import { visitWords as words } from "./words.ts";
 
 /** A pause in typing of this long, shorter than a thumb's way to the next key, is used to have the answer ready before it is asked for. */

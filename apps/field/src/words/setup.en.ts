@@ -80,8 +80,6 @@ export const setupEn = {
     testFeed: "with feed of NaCl",
     tank: "Tank volume",
     tankPlate: "Tank plate: highest pressure",
-    restrictor: "Restrictor: drain flow (blank: the nameplate's)",
-    restrictorAt: "at pressure",
     shutOffRatio: "Shut-off closes at this share of feed pressure",
     temperatureForm: "Temperature correction",
     twoElements: "Has two elements (nameplate: of one)",

@@ -79,8 +79,6 @@ export const setupEs: Packs["first"]["setup"] = {
     testFeed: "con agua de entrada de NaCl",
     tank: "Volumen del tanque",
     tankPlate: "Placa del tanque: presión máxima",
-    restrictor: "Restrictor: caudal de drenaje (en blanco: el de la placa)",
-    restrictorAt: "a la presión",
     shutOffRatio: "El corte cierra a esta parte de la presión de entrada",
     temperatureForm: "Corrección de temperatura",
     twoElements: "Tiene dos elementos (placa: de uno)",

@@ -1,4 +1,5 @@
 import { callEn } from "../call/words.en.ts";
+import { foundEn } from "../found/words.en.ts";
 import { kitchenDayEn } from "../kitchen-day/words.en.ts";
 import { tryEn } from "../try/words.en.ts";
 import { kindEn } from "../visit/kind-words.en.ts";
@@ -13,4 +14,5 @@ export const visitPackEn = {
   tryOut: tryEn,
   kitchenDay: kitchenDayEn,
   call: callEn,
+  found: foundEn,
 };

@@ -1,4 +1,5 @@
 import { callEs } from "../call/words.es.ts";
+import { foundEs } from "../found/words.es.ts";
 import { kitchenDayEs } from "../kitchen-day/words.es.ts";
 import { tryEs } from "../try/words.es.ts";
 import { kindEs } from "../visit/kind-words.es.ts";
@@ -13,4 +14,5 @@ export const visitPackEs: Packs["visit"] = {
   tryOut: tryEs,
   kitchenDay: kitchenDayEs,
   call: callEs,
+  found: foundEs,
 };

@@ -89,22 +89,6 @@ const unitSpecs: readonly FieldSpec[] = [
   },
   {
     kind: "number",
-    field: "restrictorLPerH",
-    label: words.restrictor,
-    baseUnit: "L/h",
-    units: ["mL/min", "L/h", "gpd"],
-    range: [0.1, 3000],
-  },
-  {
-    kind: "number",
-    field: "restrictorAtKPaGauge",
-    label: words.restrictorAt,
-    baseUnit: "kPa",
-    units: PRESSURE,
-    range: [50, 3000],
-  },
-  {
-    kind: "number",
     field: "shutOffRatio",
     label: words.shutOffRatio,
     baseUnit: "",

@@ -1,0 +1,3 @@
+import { spoken } from "../words/packs.ts";
+
+export const foundWords = spoken("visit").found;
