@@ -53,7 +53,7 @@ export interface KeepsUpOptions {
  * Formula: `dayAtTank` over drawn busy days after one another; serves = the litres a day, spread as told, at which one day
  * in twenty runs short; kept up with when ln(serves/asked) is above 1.645 of its standard uncertainty, short when below −1.645
  * Source: the balance of volume; chance of draws within the hours told.
- * Range: from 1/30 to 30 times the litres told. Refused: "no-use" with none told.
+ * Range: from a millionth to a million times the litres told. Refused: "no-use" with none told.
  * Error: counting of days (120 by default: about 3 % of the litres) beside the band, which says what is not known.
  */
 export function keepsUp(
@@ -104,7 +104,7 @@ function runsShort(days: Iterable<DayAtTank>, count: number): boolean {
 }
 
 /** Beyond this many times the litres told, or this small a part, no answer is looked for. */
-const WIDEST = 30;
+const WIDEST = 1e6;
 
 /** How many times the litres told can be served: from a guess in growing steps until it is enclosed, then halving. */
 function mostTimes(

@@ -134,3 +134,13 @@ describe("the smallest tank for a survey", () => {
     expect(keepsUp(table.value, [])).toMatchObject({ kind: "refused", code: "no-use" });
   });
 });
+
+it("answers litres beyond any kitchen, and draws of next to nothing, as it answers others", () => {
+  const { verdict, serves } = answerOf(1e6);
+  expect(verdict).toBe("short");
+  expect(serves.value).toBeLessThan(2 * answerOf(100).serves.value);
+  const { unit, situation, uses } = kitchen(20);
+  const table = tankTable(unit, situation);
+  const answer = table.kind === "known" ? keepsUp(table.value, [{ ...uses[0]!, drawL: 1e-6 }]) : table;
+  expect(answer.kind === "known" && answer.value.verdict).toBe("keepsUp");
+});

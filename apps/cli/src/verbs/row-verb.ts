@@ -1,4 +1,4 @@
-import { mapOutcome, type Outcome } from "@tapside/quantities";
+import { known, mapOutcome, type Outcome, refused } from "@tapside/quantities";
 import type { Reader, Row } from "./reader.ts";
 
 export type Cells = Readonly<Record<string, string | number>>;
@@ -14,6 +14,12 @@ export interface RowVerb {
   readonly row: (input: Row) => Outcome<Cells>;
 }
 
+/** Figures of an absurd size can leave what no number holds: that is no answer. */
+function numbersOnly(cells: Cells): Outcome<Cells> {
+  const lost = Object.entries(cells).find(([, cell]) => typeof cell === "number" && !Number.isFinite(cell));
+  return lost ? refused("no-number", { name: lost[0] }) : known(cells);
+}
+
 /** A row verb from what it reads and what it answers to that. */
 export const rowVerb = <T>({
   reads,
@@ -26,5 +32,5 @@ export const rowVerb = <T>({
   ...rest,
   needs: reads.needs,
   may: reads.may,
-  row: (input) => mapOutcome(reads.read(input), answer),
+  row: (input) => mapOutcome(mapOutcome(reads.read(input), answer), numbersOnly),
 });

@@ -3,7 +3,7 @@ import { type IonsAlong, ionsAlongElement } from "@tapside/reverse-osmosis";
 import { all } from "./reader.ts";
 import { rowVerb } from "./row-verb.ts";
 import { feedOfRow, seasonsOfRow, unitOfRow } from "./unit-row.ts";
-import { analysisIn } from "./water-input.ts";
+import { analysisIn, shown } from "./water-input.ts";
 
 const streams = ["permeate", "concentrate"] as const;
 
@@ -12,7 +12,7 @@ function seasonCells(season: "winter" | "summer", along: IonsAlong): Record<stri
   return {
     [`recovery_${season}`]: recovery,
     ...Object.fromEntries(streams.map((one) => [`${one}_pH_${season}`, { permeate, concentrate }[one].pH])),
-    [`concentrate_SI_calcite_${season}`]: concentrate.saturation.calcite,
+    [`concentrate_SI_calcite_${season}`]: shown(concentrate.saturation.calcite),
     [`scale_${season}`]: scale.kind === "scales" ? scale.mineral : scale.kind,
     [`scale_from_recovery_${season}`]: scale.kind === "scales" ? scale.fromRecovery : "",
   };

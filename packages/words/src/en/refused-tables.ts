@@ -7,5 +7,6 @@ export const refusedTables: Readonly<Record<string, Said>> = {
   "unclosed-quote": ({ row }) => `A quotation mark in line ${row} is opened and never closed.`,
   "word-unknown": ({ name, text, words }) => `${name}: "${text}" is none of: ${words}.`,
   "not-a-count": ({ name, value }) => `${name}: ${value} is no whole number from 0.`,
+  "no-number": ({ name }) => `${name}: no number comes out of such figures. Check their size and units.`,
   "below-zero": ({ name, value }) => `${name} cannot be below zero: ${value}.`,
 };

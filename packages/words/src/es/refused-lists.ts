@@ -2,6 +2,8 @@ import type { Said } from "../en/said.ts";
 
 /** Why a table, a row of a list, or a sticker, is not taken. */
 export const refusedLists: Readonly<Record<string, Said>> = {
+  "no-number": ({ name }) =>
+    `${name}: de tales cifras no sale ningún número. Revise su tamaño y sus unidades.`,
   "word-unknown": ({ name, text, words }) => `${name}: "${text}" no es ninguna de: ${words}.`,
   "not-a-count": ({ name, value }) => `${name}: ${value} no es un número entero desde 0.`,
   "below-zero": ({ name, value }) => `${name} no puede ser menor que cero: ${value}.`,
