@@ -38,7 +38,8 @@ export function elementProfile(unit: Unit, conditions: Conditions): Outcome<read
   const [element] = unit.elements;
   if (!element) return refused("no-element");
   const channel = channelOf(element, conditions.temperatureC, places);
-  const back = unit.storage === "vented" ? 0 : conditions.tankPressureKPaGauge;
+  const tankKPa = unit.storage === "vented" ? 0 : conditions.tankPressureKPaGauge;
+  const back = unit.permeatePump ? point.permeatePressureKPaGauge : tankKPa;
   const driveKPa = point.elementPressureKPaGauge - back;
   let flow = point.feedLPerH / (unit.arrangement === "parallel" ? unit.elements.length : 1);
   let salt = flow * point.feedMgPerL;

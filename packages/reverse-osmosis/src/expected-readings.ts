@@ -2,6 +2,7 @@ import { known, type Outcome, type Uncertain } from "@tapside/quantities";
 import { isPressure, NINETEEN_IN_TWENTY, type PortSpread, portChanges } from "./internal/port-changes.ts";
 import { middlePorts } from "./internal/ports-of-draw.ts";
 import type { Unit } from "./unit.ts";
+import { usualPermeatePumpScatter } from "./usual-permeate-pump.ts";
 
 /** What can be read today, by port. Pressures kPa gauge, flows L/h, dissolved solids mg/L as sodium chloride. */
 export type ExpectedPort =
@@ -33,6 +34,9 @@ export interface Scatter {
   readonly filterDropRelative: number;
   readonly shutOffRatio: number;
   readonly airChargeKPa: number;
+  /** Of a permeate pump: its ratio, and the pressure it leaves on the element. */
+  readonly strokeRatioRelative: number;
+  readonly pumpInletKPa: number;
   /** Of the share of feed that a blend valve lets by. */
   readonly blendRelative: number;
   readonly flowReadingRelative: number;
@@ -49,6 +53,8 @@ export const usualScatter: Scatter = {
   filterDropRelative: 0.5,
   shutOffRatio: 0.018,
   airChargeKPa: 7,
+  strokeRatioRelative: usualPermeatePumpScatter.strokeRatioRelative,
+  pumpInletKPa: usualPermeatePumpScatter.inletKPa,
   blendRelative: 0.1,
   flowReadingRelative: 0.015,
   solidsReadingRelative: 0.02,

@@ -90,7 +90,13 @@ export {
 export { type DrainRead, restrictorAsRead } from "./restrictor-as-read.ts";
 export { saltDiffusivity } from "./salt-diffusivity.ts";
 export { saltTemperatureFactor } from "./salt-temperature-factor.ts";
-export { shutOffIsClosed, shutOffPressureKPaGauge, usualHysteresis, usualShutOffRatio } from "./shut-off.ts";
+export {
+  shutOffIsClosed,
+  shutOffPressureKPaGauge,
+  usualHysteresis,
+  usualShutOffRatio,
+  usualShutOffRatioWithPump,
+} from "./shut-off.ts";
 export { simpleUnit } from "./simple-unit.ts";
 export type { Situation } from "./situation.ts";
 export { type ChannelTransport, type SpacerChannel, spacerChannelTransport } from "./spacer-channel.ts";
@@ -118,10 +124,11 @@ export {
   temperatureForms,
 } from "./temperature-correction.ts";
 export { type Tube, type TubeDrop, tubeDrop } from "./tube-drop.ts";
-export type { Booster, Conditions, Unit } from "./unit.ts";
+export type { Booster, Conditions, PermeatePump, Unit } from "./unit.ts";
 export { type PortId, type PortReadings, unitReadings } from "./unit-readings.ts";
 export { usualBooster } from "./usual-booster.ts";
 export { usualDrainLPerH } from "./usual-drain.ts";
+export { usualPermeatePump, usualPermeatePumpScatter } from "./usual-permeate-pump.ts";
 export { wallRejection } from "./wall-rejection.ts";
 export { waterDensityKgPerM3 } from "./water-density.ts";
 export { waterViscosityMPaS } from "./water-viscosity.ts";

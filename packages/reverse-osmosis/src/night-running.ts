@@ -1,5 +1,6 @@
 import { known, type Outcome, refused } from "@tapside/quantities";
 import { gaussNodes } from "./internal/gauss-legendre.ts";
+import { mostLiftKPa } from "./internal/strokes.ts";
 import { litresInTanks, tanksPressureKPaGauge } from "./internal/tanks.ts";
 import { type FlowingPoint, operatingPoint } from "./operating-point.ts";
 import { restrictorLPerH } from "./restrictor.ts";
@@ -91,7 +92,7 @@ function neverCloses(unit: Unit, standing: Standing, limits: Limits): Outcome<Ni
   const at = (tankPressureKPaGauge: number) => operatingPoint(unit, { ...standing, tankPressureKPaGauge });
   const open = at(0);
   if (open.kind === "refused") return open;
-  let [low, high] = [0, open.elementPressureKPaGauge];
+  let [low, high] = [0, mostLiftKPa(unit, open.elementPressureKPaGauge)];
   for (let n = 0; n < 40; n++) {
     const middle = (low + high) / 2;
     if (at(middle).kind === "flowing") low = middle;

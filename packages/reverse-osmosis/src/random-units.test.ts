@@ -11,6 +11,13 @@ const d = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const maybe = <T>(one: fc.Arbitrary<T>) => fc.option(one, { nil: undefined });
 const tube = fc.record({ boreMm: d(2, 8), lengthM: d(0.1, 30), fittingsK: d(0, 10) });
 const pump = fc.record({ shutOffRiseKPa: d(20, 500), openFlowLPerH: d(30, 500) });
+const permeatePump = fc.record({
+  strokeRatio: d(0.2, 12),
+  lossKPa: d(0, 150),
+  slip: d(0, 0.95),
+  inletKPa: d(0, 120),
+  stuck: fc.boolean(),
+});
 const element = fc.record({
   areaM2: d(0.1, 3),
   waterLPerM2HBar: d(0.2, 12),
@@ -40,6 +47,7 @@ const situations: fc.Arbitrary<Situation> = fc
       tanks: fc.array(fc.record({ volumeL: d(5, 200), airChargeKPaGauge: d(0, 200) }), { maxLength: 2 }),
       storage: fc.constantFrom("pressurised" as const, "vented" as const),
       rePressure: maybe(pump),
+      permeatePump: maybe(permeatePump),
       permeateTubes: maybe(fc.array(tube, { maxLength: 1 })),
       blendFraction: maybe(d(0, 0.6)),
       outletCartridges: maybe(fc.array(cartridge, { maxLength: 2 })),

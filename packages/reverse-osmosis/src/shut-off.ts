@@ -2,6 +2,12 @@
 export const usualShutOffRatio = { low: 0.6, high: 0.67, middle: 0.64 } as const;
 
 /**
+ * The same where a permeate pump keeps the tank's pressure off the element: it may fill to the feed's own pressure, so such units are shut
+ * off anywhere from the usual share to all of it. u is one standard uncertainty. Assumed; common practice, no source.
+ */
+export const usualShutOffRatioWithPump = { low: 0.6, high: 1, middle: 0.8, u: 0.1 } as const;
+
+/**
  * Between full and opening again, as a share of the feed pressure, for a valve that does not say: without it the unit
  * would switch for ever. Source: common practice, no source.
  */

@@ -25,7 +25,9 @@ export function standingPressureKPaGauge(
 ): number {
   if (!unit.booster) return staticFeedKPaGauge;
   const { temperatureC, feedMgPerL } = water;
-  const full = operatingPoint(unit, {
+  // A full tank's pressure is above all that a permeate pump lifts to: it stands.
+  const { permeatePump: _, ...resting } = unit;
+  const full = operatingPoint(resting, {
     temperatureC,
     feedMgPerL,
     feedPressureKPaGauge: staticFeedKPaGauge,

@@ -2,6 +2,7 @@ import { known, type Outcome, refused } from "@tapside/quantities";
 import { bracketedRoot } from "./internal/bracketed-root.ts";
 import { feedSide } from "./internal/feed-side.ts";
 import { shutsOffAtKPaGauge } from "./internal/shuts-off-at.ts";
+import { mostLiftKPa } from "./internal/strokes.ts";
 import { operatingPoint } from "./operating-point.ts";
 import type { Conditions, Unit } from "./unit.ts";
 
@@ -37,7 +38,7 @@ export function tankFullKPaGauge(
   };
   const open = flow(0);
   if (!(open > 0)) return refused("no-flow");
-  const most = Math.min(2000, feedSide(unit, conditions).elementKPa(0));
+  const most = Math.min(2000, mostLiftKPa(unit, feedSide(unit, conditions).elementKPa(0)));
   const root = bracketedRoot((p) => flow(p) - trickle * open, 0, most, { x: 0.01, f: 1e-4 * open });
   return root.kind === "no-sign-change" ? known(most) : known(root.x);
 }

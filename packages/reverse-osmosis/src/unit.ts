@@ -12,6 +12,23 @@ export interface Booster {
   readonly offBelowKPaGauge?: number;
 }
 
+/**
+ * A permeate pump: two pistons on one rod between element and tank. Concentrate on its way to the drain pushes the one, the other lifts
+ * permeate; between strokes the permeate itself pushes both back and the concentrate runs free.
+ */
+export interface PermeatePump {
+  /** Concentrate piston's area over the permeate's: concentrate per permeate lifted, and the most the pressure is raised. */
+  readonly strokeRatio: number;
+  /** What seals and valves take of the pressure it lifts to. */
+  readonly lossKPa: number;
+  /** Share of the pushing concentrate that slips past the piston. */
+  readonly slip: number;
+  /** Permeate pressure that opens its inlet and pushes the pistons back: what the element feels while the pump keeps up. */
+  readonly inletKPa: number;
+  /** It stands still: water passes its valves both ways as through a tube. */
+  readonly stuck?: boolean;
+}
+
 /** Hydraulic shut-off: closes at `ratio` of the feed pressure, opens again `hysteresis` of the feed pressure lower. */
 export interface ShutOff {
   readonly ratio: number;
@@ -44,6 +61,8 @@ export interface Unit {
   /** Pump behind a vented tank, by two points of its curve. */
   readonly rePressure?: Booster;
   readonly permeateTubes?: readonly Tube[];
+  /** Between element and tank, driven by the concentrate behind the restrictor; not with a vented tank. */
+  readonly permeatePump?: PermeatePump;
   /** Share of feed water mixed into the permeate on purpose or by a leaking bypass, of the mixed flow. */
   readonly blendFraction?: number;
   /** Dissolved solids added by a remineralising cartridge, mg/L. */

@@ -62,6 +62,8 @@ const numberThat =
 export const number = numberThat(Number.isFinite, "not-a-finite-number");
 export const positive = numberThat((value) => value > 0, "not-positive");
 export const notNegative = numberThat((value) => value >= 0, "below-zero");
+/** A part of a whole, short of all of it. */
+export const share = numberThat((value) => value >= 0 && value < 1, "not-a-share");
 /** How many: a whole number from 0. */
 export const count = numberThat((value) => Number.isInteger(value) && value >= 0, "not-a-count");
 
@@ -73,6 +75,12 @@ export const optional = (column: string): Reader<number | undefined> =>
 export const optionalNotNegative = (column: string): Reader<number | undefined> =>
   mapReader(optional(column), (value) =>
     value !== undefined && value < 0 ? refused("below-zero", { name: column, value }) : known(value),
+  );
+
+/** A number above 0 where there is one. */
+export const optionalPositive = (column: string): Reader<number | undefined> =>
+  mapReader(optional(column), (value) =>
+    value !== undefined && !(value > 0) ? refused("not-positive", { name: column, value }) : known(value),
   );
 
 /** Whatever stands in a cell. */

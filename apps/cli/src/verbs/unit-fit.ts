@@ -1,4 +1,4 @@
-import { known, mapOutcome, type Outcome, propagate, type Uncertain } from "@tapside/quantities";
+import { known, mapOutcome, type Outcome, propagate, refused, type Uncertain } from "@tapside/quantities";
 import {
   atmosphericPressureKPa,
   boosterRiseKPa,
@@ -75,6 +75,8 @@ function gainBeforeElementKPa({ other, beforeFilters }: Visit, seen: SeenAtUnit)
 function fitTo(visit: Visit, seen: SeenAtUnit): Outcome<UnitFit> {
   const { other, tankKPaGauge, beforeFilters } = visit;
   const { feedPressureKPaGauge: feed, ...rest } = seen;
+  if (other.permeatePump === "yes" && tankKPaGauge > other.pumpInletKPa)
+    return refused("permeate-pump-lifts", { tankKPaGauge });
   return fitUnit({
     ...rest,
     elementPressureKPaGauge: { ...feed, value: feed.value + gainBeforeElementKPa(visit, seen) },

@@ -10,6 +10,8 @@ import {
   type Season,
   type Unit,
   usualBooster,
+  usualScatter,
+  usualShutOffRatioWithPump,
   willItHelp,
 } from "@tapside/reverse-osmosis";
 import type { WaterAnalysis } from "@tapside/water";
@@ -33,7 +35,8 @@ const withTail = (name: string) => [name, `${name}_low`, `${name}_high`, `${name
 const exact = (value: number): Uncertain => ({ value, u: 0 });
 
 /** The feed as told, and what the appliance needs. */
-const asked = (at: Conditions, minimumKPaGauge: number) => ({
+const asked = (unit: Unit, at: Conditions, minimumKPaGauge: number) => ({
+  scatter: { ...usualScatter, shutOffRatio: ratioU(unit) },
   today: {
     feedPressureKPaGauge: exact(at.feedPressureKPaGauge),
     temperatureC: exact(at.temperatureC),
@@ -42,17 +45,19 @@ const asked = (at: Conditions, minimumKPaGauge: number) => ({
   minimumKPaGauge,
 });
 
-/** Standard uncertainty of a shut-off's ratio: they are made from 0.60 to 0.67. */
-const RATIO_U = 0.018;
+/** Standard uncertainty of a shut-off's ratio: they are made from 0.60 to 0.67; with a permeate pump it is hardly known. */
+const ratioU = ({ permeatePump }: Unit): number =>
+  permeatePump ? usualShutOffRatioWithPump.u : usualScatter.shutOffRatio;
 
-function chargeFor(
-  { tanks: [tank], atmosphericKPa, shutOff }: Unit,
-  at: Conditions,
-  minimumKPaGauge: number,
-) {
+function chargeFor(unit: Unit, at: Conditions, minimumKPaGauge: number) {
+  const {
+    tanks: [tank],
+    atmosphericKPa,
+    shutOff,
+  } = unit;
   if (!tank) return missing("tank_L");
   const feedKPaGauge = at.feedPressureKPaGauge;
-  const shutOffRatio = { value: shutOff.ratio, u: RATIO_U };
+  const shutOffRatio = { value: shutOff.ratio, u: ratioU(unit) };
   return bestCharge({ tank, feedKPaGauge, minimumKPaGauge, atmosphericKPa, shutOffRatio });
 }
 
@@ -145,7 +150,7 @@ export const unitQuestionsVerb = rowVerb({
     feed: feedWater,
   }),
   answer: ({ unit, at, minimumKPaGauge, seasons, wantedRecovery, newBooster, newElement, feed }) => {
-    const question = asked(at, minimumKPaGauge);
+    const question = asked(unit, at, minimumKPaGauge);
     const charge = chargeFor(unit, at, minimumKPaGauge);
     const inSeason = (temperatureC: number) => ({ ...at, temperatureC });
     const restrictor = restrictorForRecovery(unit, {

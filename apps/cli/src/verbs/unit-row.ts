@@ -6,8 +6,22 @@ import {
   type TemperatureFormId,
   temperatureForms,
   type Unit,
+  usualPermeatePump,
+  usualShutOffRatio,
+  usualShutOffRatioWithPump,
 } from "@tapside/reverse-osmosis";
-import { all, count, mapReader, notNegative, number, positive, type Reader, word } from "./reader.ts";
+import {
+  all,
+  count,
+  mapReader,
+  notNegative,
+  number,
+  optionalPositive,
+  positive,
+  type Reader,
+  share,
+  word,
+} from "./reader.ts";
 
 /** What a fit finds: the element's two coefficients and the restrictor's flow at its rated pressure. */
 export interface FoundFigures {
@@ -35,7 +49,8 @@ const otherFigures = {
   volumeL: notNegative("tank_L", 0),
   airChargeKPaGauge: notNegative("air_charge_kPa_gauge", 0),
   tanks: count("tanks", 1),
-  ratio: positive("shutoff_ratio", 0.64),
+  /** Not said: as is usual, and with a permeate pump another is. */
+  ratio: optionalPositive("shutoff_ratio"),
   dropKPa: notNegative("filter_drop_kPa", 0),
   dropAtLPerH: positive("filter_drop_at_L_h", 80),
   elements: count("elements", 1),
@@ -44,6 +59,11 @@ const otherFigures = {
   boosterLPerH: positive("booster_open_L_h", 200),
   boosterOffBelowKPaGauge: notNegative("booster_off_below_kPa_gauge", 0),
   blendFraction: notNegative("blend_fraction", 0),
+  permeatePump: word("permeate_pump", ["no", "yes", "stuck"], "no"),
+  strokeRatio: positive("pump_stroke_ratio", usualPermeatePump.strokeRatio),
+  pumpLossKPa: notNegative("pump_loss_kPa", usualPermeatePump.lossKPa),
+  pumpSlip: share("pump_slip", usualPermeatePump.slip),
+  pumpInletKPa: notNegative("pump_inlet_kPa", usualPermeatePump.inletKPa),
   leakLPerHBar: notNegative("seal_leak_L_h_bar", 0),
 };
 
@@ -71,6 +91,23 @@ const boosterOf = (v: OtherFigures) => ({
   offBelowKPaGauge: v.boosterOffBelowKPaGauge,
 });
 
+/** The permeate pump of a row, or nothing. */
+const permeatePumpOf = (v: OtherFigures): Pick<Unit, "permeatePump"> =>
+  v.permeatePump === "no"
+    ? {}
+    : {
+        permeatePump: {
+          strokeRatio: v.strokeRatio,
+          lossKPa: v.pumpLossKPa,
+          slip: v.pumpSlip,
+          inletKPa: v.pumpInletKPa,
+          ...(v.permeatePump === "stuck" && { stuck: true }),
+        },
+      };
+
+const usualRatio = (v: OtherFigures): number =>
+  v.permeatePump === "no" ? usualShutOffRatio.middle : usualShutOffRatioWithPump.middle;
+
 const times = <T>(howMany: number, one: T): T[] => Array.from({ length: howMany }, () => one);
 
 /** Filters and booster of a row. */
@@ -82,11 +119,12 @@ export const partsBeforeElement = (v: OtherFigures): Pick<Unit, "cartridges" | "
 /** The unit of what was found and what else is told of it. */
 export const unitFrom = (found: FoundFigures, v: OtherFigures): Unit => ({
   ...partsBeforeElement(v),
+  ...permeatePumpOf(v),
   elements: times(Math.max(1, v.elements), elementOf(found, v)),
   arrangement: v.arrangement,
   ...(v.blendFraction > 0 && { blendFraction: v.blendFraction }),
   restrictor: { kind: "rated", ratedLPerH: found.ratedLPerH, ratedKPa: v.ratedKPa },
-  shutOff: { ratio: v.ratio },
+  shutOff: { ratio: v.ratio ?? usualRatio(v) },
   tanks: v.volumeL > 0 ? times(v.tanks, tankOf(v)) : [],
   atmosphericKPa: atmosphericPressureKPa(v.altitudeM),
 });

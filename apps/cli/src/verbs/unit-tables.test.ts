@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { CliIo } from "../command-verb.ts";
 import { runCli } from "../run.ts";
 
-/** Tables as people write them: what is in them decides, not how they are laid out. Values from `reference/small-ro-unit`, `reference/wide-ro-units` and `reference/composed-ro-units`. */
+/** Tables as people write them: what is in them decides, not how they are laid out. Values from `reference/small-ro-unit`, `reference/wide-ro-units`, `reference/composed-ro-units` and `reference/permeate-pump-units`. */
 async function run(verb: string, csv: string) {
   const out: string[] = [];
   const complaints: string[] = [];
@@ -81,6 +81,8 @@ const sources = [
   ["unit fill", "wide-ro-units/fillings"],
   ["unit", "composed-ro-units/operating_points"],
   ["unit fill", "composed-ro-units/fillings"],
+  ["unit", "permeate-pump-units/operating_points"],
+  ["unit fill", "permeate-pump-units/fillings"],
   ["unit fit", "small-ro-unit/operating_points"],
   ["unit fit", "wide-ro-units/operating_points"],
   ["unit fit", "composed-ro-units/operating_points"],

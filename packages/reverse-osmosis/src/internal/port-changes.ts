@@ -28,6 +28,8 @@ function movesOf(unit: Unit, today: Today, fills: boolean): Readonly<Record<keyo
     filter: unit.cartridges.some((one) => one.dropKPa > 0) ? all : none,
     ratio: tankOnly,
     charge: tankOnly,
+    stroke: unit.permeatePump ? tankOnly : none,
+    inlet: unit.permeatePump ? tankOnly : none,
     blend: !unit.blendFraction ? none : unit.storage === "vented" ? all : tankOnly,
     pressure: today.feedPressureKPaGauge.u > 0 ? all : none,
     temperature: today.temperatureC.u > 0 ? all : none,

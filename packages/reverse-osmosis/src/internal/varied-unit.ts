@@ -1,5 +1,5 @@
 import type { Scatter } from "../expected-readings.ts";
-import type { Unit } from "../unit.ts";
+import type { PermeatePump, Unit } from "../unit.ts";
 
 /** How many standard deviations each property is off. */
 export interface Draw {
@@ -10,6 +10,8 @@ export interface Draw {
   readonly ratio: number;
   readonly charge: number;
   readonly blend: number;
+  readonly stroke: number;
+  readonly inlet: number;
   readonly pressure: number;
   readonly temperature: number;
   readonly solids: number;
@@ -23,6 +25,8 @@ export const middleDraw: Draw = {
   ratio: 0,
   charge: 0,
   blend: 0,
+  stroke: 0,
+  inlet: 0,
   pressure: 0,
   temperature: 0,
   solids: 0,
@@ -30,6 +34,12 @@ export const middleDraw: Draw = {
 
 /** Nothing but feed is no blend any more. */
 const MOST_BLEND = 0.95;
+
+const variedPump = (pump: PermeatePump, scatter: Scatter, draw: Draw): PermeatePump => ({
+  ...pump,
+  strokeRatio: pump.strokeRatio * Math.exp(draw.stroke * scatter.strokeRatioRelative),
+  inletKPa: Math.max(0, pump.inletKPa + draw.inlet * scatter.pumpInletKPa),
+});
 
 /** The unit `draw` standard deviations off in each respect. */
 export function variedUnit(unit: Unit, scatter: Scatter, draw: Draw): Unit {
@@ -51,6 +61,7 @@ export function variedUnit(unit: Unit, scatter: Scatter, draw: Draw): Unit {
     ...(unit.blendFraction && {
       blendFraction: Math.min(MOST_BLEND, unit.blendFraction * Math.exp(draw.blend * scatter.blendRelative)),
     }),
+    ...(unit.permeatePump && { permeatePump: variedPump(unit.permeatePump, scatter, draw) }),
     shutOff: { ...unit.shutOff, ratio: unit.shutOff.ratio + draw.ratio * scatter.shutOffRatio },
     tanks: unit.tanks.map((tank) => ({
       ...tank,

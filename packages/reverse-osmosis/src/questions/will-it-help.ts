@@ -33,6 +33,8 @@ const FELT: readonly Felt[] = ["usableL", "hoursToFill", "deliveredMgPerL"];
 type Values = Readonly<Record<Felt, number>>;
 type Own = "water" | "salt";
 const OWN: readonly Own[] = ["water", "salt"];
+/** What a permeate pump alone is off by. */
+const OF_PUMP: readonly (keyof Draw)[] = ["stroke", "inlet"];
 const SHARED = (Object.keys(middleDraw) as (keyof Draw)[]).filter((name) => !OWN.includes(name as Own));
 
 /**
@@ -100,9 +102,13 @@ function feltOf(unit: Unit, question: HelpQuestion, draw: Draw): Outcome<Values>
 }
 
 /** Draws of both units together: shared ones move both, an element's own move one where a new element goes in. */
-function drawPairs(question: HelpQuestion): readonly ((n: number) => readonly [Draw, Draw])[] {
+function drawPairs(
+  question: HelpQuestion,
+  pumped: boolean,
+): readonly ((n: number) => readonly [Draw, Draw])[] {
   const moved = (name: keyof Draw, n: number): Draw => ({ ...middleDraw, [name]: n });
-  const shared = [...SHARED, ...(question.newElement ? [] : OWN)];
+  const theirs = pumped ? SHARED : SHARED.filter((name) => !OF_PUMP.includes(name));
+  const shared = [...theirs, ...(question.newElement ? [] : OWN)];
   const alone = question.newElement ? OWN : [];
   return [
     ...shared.map((name) => (n: number) => [moved(name, n), moved(name, n)] as const),
@@ -113,7 +119,10 @@ function drawPairs(question: HelpQuestion): readonly ((n: number) => readonly [D
 
 function gainOf(felt: Felt, centre: Pair, now: Unit, then: Unit, question: HelpQuestion): Gain {
   const variance = { now: 0, changed: 0, gain: 0 };
-  for (const pairOf of drawPairs(question)) {
+  for (const pairOf of drawPairs(
+    question,
+    now.permeatePump !== undefined || then.permeatePump !== undefined,
+  )) {
     const [up, down] = [1, -1].map((n) => both(now, then, question, ...pairOf(n)));
     if (up?.kind !== "known" || down?.kind !== "known") continue;
     const dNow = (up.value.now[felt] - down.value.now[felt]) / 2;

@@ -6,6 +6,9 @@ export const refusedLists: Readonly<Record<string, Said>> = {
     `${name}: de tales cifras no sale ningún número. Revise su tamaño y sus unidades.`,
   "word-unknown": ({ name, text, words }) => `${name}: "${text}" no es ninguna de: ${words}.`,
   "not-a-count": ({ name, value }) => `${name}: ${value} no es un número entero desde 0.`,
+  "not-a-share": ({ name, value }) => `${name}: ${value} no es una parte desde 0 hasta menos de 1.`,
+  "permeate-pump-lifts":
+    "Leído mientras la bomba de permeado eleva: desagüe y caudal no son los de las piezas. Lea con el permeado al desagüe.",
   "below-zero": ({ name, value }) => `${name} no puede ser menor que cero: ${value}.`,
   "empty-table": "La tabla está vacía: hace falta una línea de nombres de columna y una línea por caso.",
   "column-twice": ({ column }) => `La columna ${column} aparece dos veces: deje una.`,
