@@ -161,6 +161,16 @@ describe("the sign beside a number", () => {
     });
   });
 
+  it("that a number is not as expected stands beside the band it was held against, whatever the label says", () => {
+    const rows = [...Array(12).keys()].flatMap((n) => {
+      const table = demoRecord(n + 1).blocks.find((block) => block.kind === "readings");
+      return table?.kind === "readings" ? table.rows : [];
+    });
+    const signed = rows.filter(({ asFound, asLeft }) => [asFound.mark, asLeft.mark].includes("notExpected"));
+    for (const { title, limit } of signed) expect(limit, title).toContain("this unit today");
+    expect(signed.map(({ title }) => title)).toContain("Delivered TDS");
+  });
+
   it("a healthy unit has none", () => {
     expect(new Set(Object.values(marks(10)))).toEqual(new Set(["none"]));
   });

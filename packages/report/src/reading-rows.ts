@@ -49,12 +49,14 @@ export function readingRows(
   const absent = new Set(absentPorts(file.unit));
   return PLAN.map((plan) => {
     const noPort = plan.slot !== undefined && absent.has(SLOTS[plan.slot].port);
+    const asFound = cell(plan, "asFound", visit, assessment, words, noPort);
+    const asLeft = cell(plan, "asLeft", visit, assessment, words, noPort);
     return {
       title: plan.title ? words.record.rows[plan.title] : plan.slot ? words.slots[plan.slot] : "",
       note: noteOf(plan, visit, assessment, words),
-      asFound: cell(plan, "asFound", visit, assessment, words, noPort),
-      asLeft: cell(plan, "asLeft", visit, assessment, words, noPort),
-      limit: limitOf(plan, assessment, words),
+      asFound,
+      asLeft,
+      limit: heldAgainst(plan, [asFound.mark, asLeft.mark], assessment, words),
       ...(plan.part && { part: plan.part }),
     };
   });
@@ -125,15 +127,34 @@ function noteOf(plan: RowPlan, visit: KeptVisit, assessment: Assessment, words: 
   return `${words.unit(figure.value.unit)}${uText ? ` ± ${uText}` : ""}`;
 }
 
-function limitOf(plan: RowPlan, assessment: Assessment, words: Messages): string {
+/** What the marks of the row were set by: the limit, the band told of a sound unit, or each where the phases differ. */
+function heldAgainst(
+  plan: RowPlan,
+  marks: readonly CellMark[],
+  assessment: Assessment,
+  words: Messages,
+): string {
+  const limit = limitOf(plan, assessment, words);
+  const band = bandOf(plan, assessment, words);
+  if (!limit || !marks.includes("notExpected")) return limit ?? band ?? noneOf(plan, words);
+  const byLimit = marks.some((mark) => mark === "outside" || mark === "tooClose");
+  return byLimit && band ? `${limit}; ${band}` : (band ?? limit);
+}
+
+function limitOf(plan: RowPlan, assessment: Assessment, words: Messages): string | undefined {
   const finding = findingFor(plan, "asFound", assessment) ?? findingFor(plan, "asLeft", assessment);
-  if (finding?.limit) {
-    const { title, limit } = words.finding(finding);
-    return plan.of === "difference" ? `${title} ${limit}` : limit;
-  }
+  if (!finding?.limit) return undefined;
+  const { title, limit } = words.finding(finding);
+  return plan.of === "difference" ? `${title} ${limit}` : limit;
+}
+
+function bandOf(plan: RowPlan, assessment: Assessment, words: Messages): string | undefined {
   const id = (plan.slot ?? plan.figure) as ExpectedId;
   const expected = assessment.expected.kind === "known" ? assessment.expected.value[id] : undefined;
-  if (expected)
-    return `${formatRange(expected, words.decimalSign)} ${expected.unit}: ${words.record.says.thisUnitToday}`;
+  if (!expected) return undefined;
+  return `${formatRange(expected, words.decimalSign)} ${expected.unit}: ${words.record.says.thisUnitToday}`;
+}
+
+function noneOf(plan: RowPlan, words: Messages): string {
   return plan.slot === "deliveredTds" ? words.record.says.noLimit : words.record.says.forInformation;
 }
