@@ -77,7 +77,7 @@ it("what report --json prints verifies alone, and not after a change", async () 
 it("a record judged again from its own inputs is the same; rewritten with a new mark it is not, unless older rules explain it", async () => {
   const { out } = await run(["report", "f", "-o", "x.pdf", "--json"]);
   expect((await run(["verify", "r"], { r: out })).out).toMatch(
-    /sound .*judged again: the same\n1 records, 0 broken$/,
+    /sound .*judged again: the same\n1 record, 0 broken$/,
   );
   const rewritten = (more: object) => {
     const content = JSON.parse(
@@ -89,7 +89,7 @@ it("a record judged again from its own inputs is the same; rewritten with a new 
   expect(await run(["verify", "r"], { r: rewritten({}) })).toMatchObject({
     code: 1,
     out: expect.stringMatching(
-      /by the same rules OTHERWISE: findings .*\n1 records, 0 broken, 1 JUDGED OTHERWISE$/,
+      /by the same rules OTHERWISE: findings .*\n1 record, 0 broken, 1 JUDGED OTHERWISE$/,
     ),
   });
   expect(await run(["verify", "r"], { r: rewritten({ rules: 0 }) })).toMatchObject({

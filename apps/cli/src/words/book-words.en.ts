@@ -8,7 +8,7 @@ export const bookWordsEn: BookWords = {
   monthOf: (month, sites, visits) => `${month}: ${sites} sites, ${visits} visits`,
   month: { visits: "visits", outside: "outside", parts: "parts", due: "due", open: "open" },
   dueCount: (overdue, soon) => `${overdue} overdue, ${soon} within 31 days`,
-  openCount: (points, bypassed) => `${points} points, ${bypassed} bypassed`,
+  openCount: (points, bypassed) => `${points} ${points === 1 ? "point" : "points"}, ${bypassed} bypassed`,
   vanLine: (part, inVan, used, ordered, countAgain) =>
     `${part}: ${inVan} in the van, ${used} used, ${ordered} ordered${countAgain ? "; count again" : ""}`,
   dueSoon: (count, part, short, toOrder) =>
@@ -16,10 +16,12 @@ export const bookWordsEn: BookWords = {
   vanNotCounted: "Nothing in this van was ever counted: nothing can be said to be short.",
   likely: (odds, part, stops) => `${odds} ${part}, over ${stops} ${stops === 1 ? "stop" : "stops"}`,
   score: {
-    told: (inside, told) => `${inside} of ${told} readings of sound units lay where they were told to lie`,
+    told: (inside, told) =>
+      `${inside} of ${told} ${told === 1 ? "reading" : "readings"} of sound units lay where they were told to lie`,
     elements: (kept, changed, good) =>
       `elements: ${kept} kept past their day as good, ${changed} changed, ${good} changed although good`,
-    callBacks: (back, visits) => `${back} of ${visits} visits called back within 30 days`,
+    callBacks: (back, visits) =>
+      `${back} of ${visits} ${visits === 1 ? "visit" : "visits"} called back within 30 days`,
     cause: (found, place, first) =>
       place === 1 ? `found ${found}: named first` : `found ${found}: named ${place}., first ${first}`,
     noCause: "No cause was put right and confirmed yet.",
@@ -42,7 +44,7 @@ export const bookWordsEn: BookWords = {
   record: (sound, mark, visit, revision, again) =>
     `${sound ? "sound " : "BROKEN"} ${mark} visit ${visit}, revision ${revision}${sound ? `; ${again}` : ""}`,
   records: (count, broken, otherwise) =>
-    `${count} records, ${broken} broken${otherwise > 0 ? `, ${otherwise} JUDGED OTHERWISE` : ""}`,
+    `${count} ${count === 1 ? "record" : "records"}, ${broken} broken${otherwise > 0 ? `, ${otherwise} JUDGED OTHERWISE` : ""}`,
   noInputs: "cannot be judged again: it keeps no inputs",
   judgedTheSame: "judged again: the same",
   judgedOtherwise: (rulesNow, rulesThen, differs) =>

@@ -7,8 +7,8 @@ export const bookWordsEs: BookWords = {
   noMonth: (typed) => `"${typed}" no es un mes escrito como 2026-11.`,
   monthOf: (month, sites, visits) => `${month}: ${sites} sitios, ${visits} visitas`,
   month: { visits: "visitas", outside: "fuera", parts: "piezas", due: "vence", open: "pendiente" },
-  dueCount: (overdue, soon) => `${overdue} vencidos, ${soon} en 31 días`,
-  openCount: (points, bypassed) => `${points} puntos, ${bypassed} en desvío`,
+  dueCount: (overdue, soon) => `${overdue} ${overdue === 1 ? "vencido" : "vencidos"}, ${soon} en 31 días`,
+  openCount: (points, bypassed) => `${points} ${points === 1 ? "punto" : "puntos"}, ${bypassed} en desvío`,
   vanLine: (part, inVan, used, ordered, countAgain) =>
     `${part}: ${inVan} en la camioneta, ${used} usadas, ${ordered} pedidas${countAgain ? "; contar de nuevo" : ""}`,
   dueSoon: (count, part, short, toOrder) =>
@@ -16,10 +16,16 @@ export const bookWordsEs: BookWords = {
   vanNotCounted: "En esta camioneta nunca se contó nada: no se puede decir qué falta.",
   likely: (odds, part, stops) => `${odds} ${part}, en ${stops} ${stops === 1 ? "parada" : "paradas"}`,
   score: {
-    told: (inside, told) => `${inside} de ${told} lecturas de equipos sanos cayeron donde se dijo`,
+    told: (inside, told) =>
+      `${inside} de ${told} ${told === 1 ? "lectura" : "lecturas"} de equipos sanos ${inside === 1 ? "cayó" : "cayeron"} donde se dijo`,
     elements: (kept, changed, good) =>
-      `elementos: ${kept} conservados pasada su fecha por leerse bien, ${changed} cambiados, ${good} cambiados aunque se leían bien`,
-    callBacks: (back, visits) => `${back} de ${visits} visitas con nuevo llamado en 30 días`,
+      [
+        `elementos: ${kept} ${kept === 1 ? "conservado" : "conservados"} pasada su fecha por leerse bien`,
+        `${changed} ${changed === 1 ? "cambiado" : "cambiados"}`,
+        `${good} ${good === 1 ? "cambiado aunque se leía" : "cambiados aunque se leían"} bien`,
+      ].join(", "),
+    callBacks: (back, visits) =>
+      `${back} de ${visits} ${visits === 1 ? "visita" : "visitas"} con nuevo llamado en 30 días`,
     cause: (found, place, first) =>
       place === 1
         ? `hallado ${found}: nombrado primero`
@@ -44,7 +50,7 @@ export const bookWordsEs: BookWords = {
   record: (sound, mark, visit, revision, again) =>
     `${sound ? "íntegro" : "ALTERADO"} ${mark} visita ${visit}, revisión ${revision}${sound ? `; ${again}` : ""}`,
   records: (count, broken, otherwise) =>
-    `${count} registros, ${broken} alterados${otherwise > 0 ? `, ${otherwise} JUZGADOS DE OTRO MODO` : ""}`,
+    `${count} ${count === 1 ? "registro" : "registros"}, ${broken} ${broken === 1 ? "alterado" : "alterados"}${otherwise > 0 ? `, ${otherwise} ${otherwise === 1 ? "JUZGADO" : "JUZGADOS"} DE OTRO MODO` : ""}`,
   noInputs: "no se puede juzgar de nuevo: no guarda los datos de entrada",
   judgedTheSame: "juzgado de nuevo: igual",
   judgedOtherwise: (rulesNow, rulesThen, differs) =>
