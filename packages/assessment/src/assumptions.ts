@@ -5,12 +5,14 @@ import {
   lineAsFound,
   restrictorAsFound,
   restrictorMeasures,
+  usualPermeatePump,
+  usualPermeatePumpScatter,
   usualScatter,
 } from "@tapside/reverse-osmosis";
 import type { Assumption, Context } from "./assessment.ts";
 import { CHARGE_WANDERS_KPA, UNREAD_CHARGE_U_KPA, USUAL_CHARGE_KPA } from "./charge-today.ts";
 import { FEED_WANDERS_RELATIVE, KNOWN_ELEMENT, STANDING_ABOVE } from "./expected.ts";
-import { FILLING_RELATIVE } from "./filling-hours.ts";
+import { fillingRelative } from "./filling-hours.ts";
 import {
   BOOSTER_RELATIVE,
   blendFractionOf,
@@ -19,10 +21,10 @@ import {
   drainsOf,
   nameplateAsReadings,
   RATING_RELATIVE,
-  shutOffRatioOf,
 } from "./from-records.ts";
 import { CUP_RELATIVE, STOPWATCH_S } from "./internal/amounts.ts";
 import { BEYOND_LAMINAR_RELATIVE, isBeyondLaminar, RESTRICTOR_RELATIVE } from "./restrictor-from.ts";
+import { hasPermeatePump, shutOffRatioOf, shutOffRatioU } from "./shut-off-ratio.ts";
 import { TANK_VOLUME_RELATIVE } from "./tank-figures.ts";
 
 const percent = (id: string, share: number): Assumption => ({
@@ -39,6 +41,15 @@ const boosterLines = (booster: Booster): readonly Assumption[] => [
     ? []
     : [{ id: "boosterOffBelow", value: booster.offBelowKPaGauge, unit: "kPa", origin: "unit" } as const]),
   percent("boosterCurve", BOOSTER_RELATIVE),
+];
+
+const permeatePumpLines = (): readonly Assumption[] => [
+  { id: "pumpStrokeRatio", value: usualPermeatePump.strokeRatio, unit: "", origin: "house" },
+  percent("pumpStrokeRatioU", usualPermeatePumpScatter.strokeRatioRelative),
+  { id: "pumpInlet", value: usualPermeatePump.inletKPa, unit: "kPa", origin: "house" },
+  { id: "pumpInletU", value: usualPermeatePumpScatter.inletKPa, unit: "kPa", origin: "house" },
+  { id: "pumpLoss", value: usualPermeatePump.lossKPa, unit: "kPa", origin: "house" },
+  { id: "pumpSlip", value: usualPermeatePump.slip, unit: "", origin: "house" },
 ];
 
 const blendLines = (share: number): readonly Assumption[] => [
@@ -91,10 +102,15 @@ export function assumptionsOf(file: UnitFile, context: Context): readonly Assump
   const set = context.settings;
   const booster = boosterOf(file.unit);
   const blend = blendFractionOf(file.unit);
-  const ratio = file.unit.shutOffRatio ? "unit" : set.shutOffRatio ? "settings" : "house";
+  const pumped = hasPermeatePump(file);
+  const ratio = file.unit.shutOffRatio ? "unit" : set.shutOffRatio && !pumped ? "settings" : "house";
   return [
     { id: "shutOffRatio", value: shutOffRatioOf(file, context), unit: "", origin: ratio },
+    ...(pumped
+      ? [{ id: "shutOffRatioU", value: shutOffRatioU(file), unit: "", origin: ratio } as const]
+      : []),
     ...(booster ? boosterLines(booster) : []),
+    ...(pumped ? permeatePumpLines() : []),
     ...(blend === undefined ? [] : blendLines(blend)),
     ...drainLine(file),
     ...restrictorLines(file),
@@ -115,7 +131,7 @@ export function assumptionsOf(file: UnitFile, context: Context): readonly Assump
       RESTRICTOR_RELATIVE[file.unit.restrictorKind ?? "rated"] ?? RESTRICTOR_RELATIVE.rated,
     ),
     percent("feedWanders", FEED_WANDERS_RELATIVE),
-    percent("filling", FILLING_RELATIVE),
+    percent("filling", fillingRelative(file)),
     percent("tankVolume", TANK_VOLUME_RELATIVE),
     percent("cup", CUP_RELATIVE),
     { id: "stopwatch", value: STOPWATCH_S, unit: "s", origin: "house" },

@@ -151,6 +151,85 @@ describe("a booster behind the filters", () => {
   });
 });
 
+describe("a permeate pump before the tank", () => {
+  const bare = { ...N1, tankL: 53 };
+  const pumped = { ...bare, permeatePump: true };
+  const feedKPa = N1.testPressureKPaGauge! + 7;
+  const day: TypedReadings = { ...asThePlate(1), airCharge: [10, "psi"], staticPressure: [feedKPa, "kPa"] };
+  /** As told, its shut-off's ratio nobody's unless said here. */
+  const judge = (
+    unit: Parameters<typeof fileOf>[1],
+    readings: TypedReadings,
+    settings: Partial<typeof context.settings> = {},
+  ) => {
+    const file = fileOf(
+      "Mill Hollow infants",
+      unit,
+      [],
+      [visitOf("today", "annual", "2026-11-25", readings)],
+    );
+    const { shutOffRatio: _, ...unsaid } = file.unit;
+    const said = unit.shutOffRatio !== undefined;
+    return assess({ ...file, unit: said ? file.unit : unsaid }, "today", {
+      ...context,
+      settings: { ...context.settings, ...settings },
+    });
+  };
+  const withTank = (kPa: number): TypedReadings => ({ ...day, tankFullPressure: [kPa, "kPa"] });
+  const band = (unit: Parameters<typeof judge>[0], readings = day) => {
+    const { expected } = judge(unit, readings);
+    if (expected.kind !== "known") throw new Error(expected.kind);
+    return expected.value;
+  };
+  it("lets the tank fill to nearly the feed's own pressure: no reading of a fault", () => {
+    const psi = converted(0.93 * feedKPa, "kPa", "psi");
+    expect(band(bare).tankFullPressure!.high).toBeLessThan(psi);
+    expect(band(pumped).tankFullPressure!.high).toBeGreaterThan(psi);
+    expect(band(pumped).tankFullPressure!.low).toBeLessThan(converted(0.64 * feedKPa, "kPa", "psi"));
+  });
+  it("where the record says when its shut-off closes, the band is as narrow as without it", () => {
+    const said = { shutOffRatio: 0.9 };
+    const width = ({ low, high }: { low: number; high: number }) => high - low;
+    const [narrow, wide] = [band({ ...pumped, ...said }), band(pumped)].map((one) => one.tankFullPressure!);
+    expect(width(narrow!)).toBeLessThan(0.4 * width(wide!));
+    expect(narrow!.value).toBeCloseTo(band({ ...bare, ...said }).tankFullPressure!.value, 6);
+  });
+  it("the company's usual ratio is that of units without it", () => {
+    const { assumed } = judge(pumped, day, { shutOffRatio: 0.62 });
+    expect(assumed.find((one) => one.id === "shutOffRatio")).toMatchObject({ value: 0.8, origin: "house" });
+    expect(assumed.map((one) => one.id)).toEqual(
+      expect.arrayContaining(["shutOffRatioU", "pumpStrokeRatio", "pumpInlet", "pumpLoss", "pumpSlip"]),
+    );
+    expect(judge(bare, day).assumed.map((one) => one.id)).not.toContain("pumpInlet");
+  });
+  it("fills to the same pressure in less time, and says it knows that less well", () => {
+    const hours = (unit: Parameters<typeof judge>[0]) => {
+      const one = judge({ ...unit, shutOffRatio: 0.65 }, day).figures.asFound.fillingHours;
+      if (one.kind !== "known") throw new Error(one.kind);
+      return one.value;
+    };
+    expect(hours(pumped).value).toBeLessThan(0.9 * hours(bare).value);
+    expect(hours(pumped).u / hours(pumped).value).toBeGreaterThan(hours(bare).u / hours(bare).value);
+  });
+  it("holds purer water: the element made it all against next to no pressure", () => {
+    const said = { shutOffRatio: 0.8 };
+    const delivered = (unit: object) => band({ ...unit, ...said } as typeof pumped).deliveredTds!.value;
+    expect(delivered(pumped)).toBeLessThan(0.9 * delivered(bare));
+    expect(band(pumped).permeateTds).toEqual(band(bare).permeateTds);
+    expect(band(pumped).permeateFlow).toEqual(band(bare).permeateFlow);
+  });
+  it("a tank far above the feed is asked about without it; with it only what no such pump lifts to", () => {
+    const asked = (unit: Parameters<typeof judge>[0], times: number) =>
+      judge(unit, withTank(times * feedKPa)).questions.some(({ id }) => id === "tankAboveFeedPressure");
+    expect([asked(bare, 1.5), asked(pumped, 1.5), asked(pumped, 4)]).toEqual([true, false, true]);
+  });
+  it("with a vented tank there is nothing for it to lift against", () => {
+    const vented = { ...bare, ventedTank: true };
+    const { figures } = judge({ ...vented, permeatePump: true }, day);
+    expect(figures).toEqual(judge(vented, day).figures);
+  });
+});
+
 describe("how two elements lie", () => {
   const two = (elementArrangement?: "parallel" | "series"): Parameters<typeof judge>[0] => ({
     ...N1,

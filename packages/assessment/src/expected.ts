@@ -17,7 +17,6 @@ import {
   elementFrom,
   mixUnknown,
   physicsUnit,
-  shutOffRatioOf,
   standardReadings,
   tankOf,
   temperatureFormOf,
@@ -29,6 +28,7 @@ import { phaseReadings, visitsUpTo } from "./internal/phase-readings.ts";
 import { remember } from "./internal/remember.ts";
 import { convertTds } from "./internal/tds-scale.ts";
 import { restrictorFrom, restrictorRelativeOf } from "./restrictor-from.ts";
+import { shutOffRatioOf, shutOffRatioU } from "./shut-off-ratio.ts";
 
 export const FEED_WANDERS_RELATIVE = 0.1;
 /** Element known from its own readings, not from its label. */
@@ -77,7 +77,7 @@ function readToday(file: UnitFile, visit: Visit, context: Context): Outcome<Read
       ...(sound.value.ownReadings && KNOWN_ELEMENT),
       airChargeKPa: charge.u,
       shutOffRatio: Math.hypot(
-        usualScatter.shutOffRatio,
+        shutOffRatioU(file),
         (shutOffRatioOf(file, context) * standing.u) / standing.value,
       ),
     };

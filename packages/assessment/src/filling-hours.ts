@@ -14,8 +14,14 @@ import { amountOf, type PhaseReadings } from "./internal/amounts.ts";
 import { finite } from "./internal/finite.ts";
 import { remember } from "./internal/remember.ts";
 import { restrictorFrom } from "./restrictor-from.ts";
+import { hasPermeatePump } from "./shut-off-ratio.ts";
 
 export const FILLING_RELATIVE = 0.12;
+/** With a permeate pump: its own numbers and where it is shut off are assumed. Judgement, no source. */
+export const FILLING_WITH_PUMP_RELATIVE = 0.2;
+
+export const fillingRelative = (file: UnitFile): number =>
+  hasPermeatePump(file) ? FILLING_WITH_PUMP_RELATIVE : FILLING_RELATIVE;
 
 const fill = remember(
   (asked: {
@@ -26,7 +32,7 @@ const fill = remember(
   50,
 );
 
-/** Hours to fill the tank from empty to shut-off with this element, charge, water and supply. u 12 %: shut-off ratio and feed wander. */
+/** Hours to fill the tank from empty to shut-off with this element, charge, water and supply. u 12 %: shut-off ratio and feed wander; with a permeate pump 20 %. */
 export function fillingHours(
   readings: PhaseReadings,
   charge: Outcome<Uncertain>,
@@ -68,7 +74,7 @@ export function fillingHours(
       },
     });
     return mapOutcome(filled, ({ hours }) =>
-      finite(known({ value: hours, u: FILLING_RELATIVE * hours, unit: "h" })),
+      finite(known({ value: hours, u: fillingRelative(file) * hours, unit: "h" })),
     );
   });
 }

@@ -18,13 +18,14 @@ import {
   type TemperatureFormId,
   type Unit,
   usualDrainLPerH,
-  usualShutOffRatio,
+  usualPermeatePump,
 } from "@tapside/reverse-osmosis";
 import type { Context } from "./assessment.ts";
 import { amountOf, type PhaseReadings } from "./internal/amounts.ts";
 import { lineDropKPa } from "./internal/line-drop.ts";
 import { remember } from "./internal/remember.ts";
 import { rememberWith } from "./internal/remember-with.ts";
+import { hasPermeatePump, shutOffRatioOf } from "./shut-off-ratio.ts";
 
 /** Clean pre-filters: 10 kPa at 80 L/h, growing with flow to the 1.3. Common practice, no source; known to about 60 %. */
 export const CLEAN_FILTER = { dropKPa: 10, atLPerH: 80, uRelative: 0.6 } as const;
@@ -40,9 +41,6 @@ export const atmosphereOf = (file: UnitFile): number => {
   const kPa = atmosphericPressureKPa(file.site.altitudeM ?? 0);
   return kPa > 20 ? kPa : 101.325;
 };
-
-export const shutOffRatioOf = (file: UnitFile, context: Context): number =>
-  file.unit.shutOffRatio ?? context.settings.shutOffRatio ?? usualShutOffRatio.middle;
 
 /** A pump's curve is known to about a tenth of its rise. Common practice, no source. */
 export const BOOSTER_RELATIVE = 0.1;
@@ -232,6 +230,7 @@ export function physicsUnit(
     ...linesAsFound(file.unit),
     ...(file.unit.ventedTank && { storage: "vented" }),
     ...(booster && { booster }),
+    ...(hasPermeatePump(file) && { permeatePump: usualPermeatePump }),
     ...(blendFraction && { blendFraction }),
   };
 }

@@ -4,6 +4,7 @@ import { linesAsFound, type Restrictor, restrictorAsFound, restrictorLPerH } fro
 import type { Question } from "./assessment.ts";
 import { boosterOf, drainsOf, membranePressure } from "./from-records.ts";
 import { amountOf, type PhaseReadings, scaleOf, usable } from "./internal/amounts.ts";
+import { liftAboveFeedKPa } from "./internal/lift-above-feed.ts";
 import { lineDropKPa } from "./internal/line-drop.ts";
 import type { Visit } from "./internal/parts-in-service.ts";
 import { phaseReadings, visitsUpTo } from "./internal/phase-readings.ts";
@@ -81,7 +82,8 @@ function outOfOrder(readings: PhaseReadings, file: UnitFile): Question[] {
     out.push({ id: "flowingAboveStatic", slots: ["beforeFilterPressure", "staticPressure"] });
   const feed = readings.staticPressure ? "staticPressure" : "beforeFilterPressure";
   const pumpKPa = boosterOf(file.unit)?.shutOffRiseKPa ?? 0;
-  if (above(readings, file, "tankFullPressure", feed, NIGHT_KPA + pumpKPa))
+  const allowance = NIGHT_KPA + pumpKPa + liftAboveFeedKPa(readings, file, feed);
+  if (above(readings, file, "tankFullPressure", feed, allowance))
     out.push({ id: "tankAboveFeedPressure", slots: ["tankFullPressure", feed] });
   if (above(readings, file, "tankAfterPressure", "tankFullPressure", 0))
     out.push({ id: "tankRoseWhileDrawing", slots: ["tankAfterPressure", "tankFullPressure"] });

@@ -26,7 +26,7 @@ it("the same visits are decided as this number of the rules decides them; when n
   }).toMatchInlineSnapshot(`
     {
       "mark": "4c99de8ae3f0ee7a",
-      "rules": 9,
+      "rules": 10,
     }
   `);
 });

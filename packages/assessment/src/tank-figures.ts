@@ -18,20 +18,13 @@ import {
   usableLitres,
 } from "@tapside/reverse-osmosis";
 import type { Context, Figure } from "./assessment.ts";
-import {
-  atmosphereOf,
-  boosted,
-  membranePressure,
-  shutOffRatioOf,
-  tankLitres,
-  tankOf,
-} from "./from-records.ts";
+import { atmosphereOf, boosted, membranePressure, tankLitres, tankOf } from "./from-records.ts";
 import { amountOf, type PhaseReadings } from "./internal/amounts.ts";
 import { finite } from "./internal/finite.ts";
+import { shutOffRatioOf, shutOffRatioU } from "./shut-off-ratio.ts";
 
 /** Stated tank volumes are commonly good to 2 % (common practice, no source). */
 export const TANK_VOLUME_RELATIVE = 0.02;
-const SHUT_OFF_U = 0.018;
 
 /** The bucket test of this phase: feed shut, litres drawn, tank gauge before and after. */
 export function tankFound(readings: PhaseReadings, file: UnitFile): Outcome<TankFound> {
@@ -80,7 +73,7 @@ export function shutOffKPa(readings: PhaseReadings, file: UnitFile, context: Con
     const ratio = shutOffRatioOf(file, context);
     return known({
       value: shutOffPressureKPaGauge(value, ratio),
-      u: Math.hypot(ratio * u, SHUT_OFF_U * value),
+      u: Math.hypot(ratio * u, shutOffRatioU(file) * value),
     });
   });
 }

@@ -60,3 +60,11 @@ test("what a visit read of the supply while that was confirmed to be wrong is no
   expect(sceneOf(low(["lowFeedPressure"])).usual.feedPressureKPaGauge).toBeCloseTo(430, 6);
   expect(sceneOf(low(["airChargeLow"])).usual.feedPressureKPaGauge).toBeCloseTo(220, 6);
 });
+
+test("a unit with a permeate pump is none the network learned: a reason instead of odds", () => {
+  const file = ordinaryVisit();
+  const withPump = (more: object) =>
+    caseFromFile({ ...file, unit: { ...file.unit, permeatePump: true, ...more } }, "today");
+  expect(withPump({})).toMatchObject({ kind: "refused", code: "permeate-pump-untrained" });
+  expect(withPump({ ventedTank: true }).kind).toBe("known");
+});

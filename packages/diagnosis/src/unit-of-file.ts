@@ -1,4 +1,4 @@
-import { known, missing, type Outcome } from "@tapside/quantities";
+import { known, missing, type Outcome, refused } from "@tapside/quantities";
 import { chargeSet, type KeptVisit, type Phase, partsInService, type UnitFile } from "@tapside/records";
 import {
   atmosphericPressureKPa,
@@ -147,6 +147,8 @@ export function unitOfFile(
   today: KeptVisit,
   phase: Phase,
 ): Outcome<{ readonly unit: Unit; readonly baseline: Scene["baseline"] }> {
+  // The network never saw such a unit, and what is usual of its tank is not what it learned.
+  if (file.unit.permeatePump && !file.unit.ventedTank) return refused("permeate-pump-untrained");
   const plates = platesOf(file, today, phase);
   if (!plates) return missing("unit.ratedPermeateLPerH", "unit.ratedRejectionPercent");
   const element = elementFromNameplate(plates.plate);

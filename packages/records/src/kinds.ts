@@ -263,6 +263,8 @@ export interface Unit {
   readonly twoTanks?: boolean;
   /** A tank without air pressure, filled to its float, with a pump of its own behind it. */
   readonly ventedTank?: boolean;
+  /** A pump between element and tank, driven by the concentrate's flow: the element does not feel the tank's pressure. */
+  readonly permeatePump?: boolean;
   /** A booster pump behind the filters and their gauge, by two points of its curve; both or there is none. */
   readonly boosterShutOffRiseKPa?: number;
   readonly boosterOpenFlowLPerH?: number;

@@ -43,6 +43,7 @@ export function plateSaid(unit: Unit, { claim: says, decimalSign }: Messages): s
     unit.blendValve && unit.blendPercent && says.blended(three(unit.blendPercent)),
     restrictorSaid(unit, says, three),
     ...linesSaid(unit, says, three),
+    unit.permeatePump && !unit.ventedTank && says.permeatePump,
     unit.tankL && says.tank(three(unit.tankL), unit.twoTanks === true, unit.ventedTank === true),
   ]
     .filter(Boolean)

@@ -23,6 +23,7 @@ export interface ClaimWords {
   };
   readonly lines: Readonly<Record<"feed" | "permeate" | "drain" | "outlet", string>>;
   line(name: string, lengthM: string, boreMm: string, usual: boolean): string;
+  readonly permeatePump: string;
   tank(litres: string, two: boolean, vented: boolean): string;
   readonly store: string;
   place(place: string, site: string, from: string, until: string, why: string): string;

@@ -103,10 +103,10 @@ function Likely({ call, file }: { call: KitchenCall; file: UnitFile }) {
       wanted = false;
     };
   }, [call.at, file.unit.id]);
-  if (!found || found === "cannotTell")
+  if (!found || "why" in found)
     return (
       <p className="band" role="status">
-        {found ? words.cannotTell : words.thinking}
+        {found ? found.why : words.thinking}
       </p>
     );
   const { parts, causes, percent } = found.names;
@@ -138,8 +138,9 @@ function Likely({ call, file }: { call: KitchenCall; file: UnitFile }) {
   );
 }
 
+/** Why there are no odds, or the odds. */
 type Weighed =
-  | "cannotTell"
+  | { readonly why: string }
   | (BeforeDriving & { readonly names: ReturnType<typeof import("@tapside/words/causes").causesInLanguage> });
 
 /** The search for causes is fetched only here: no first screen waits for it. */
@@ -150,7 +151,7 @@ async function weighed(call: KitchenCall, file: UnitFile, live: LiveBook): Promi
   ]);
   const said = { at: call.at, items: complaintItems(call) };
   const found = await beforeDriving(file, said, countsInBook(live.snapshot().book.causeCounts));
-  if (found.kind !== "known") return "cannotTell";
+  if (found.kind !== "known") return { why: found.kind === "refused" ? sayWhyNot(found) : words.cannotTell };
   const { causes, parts } = found.value;
   return { causes: worthSaying(causes), parts, names: causesInLanguage(messages.language) };
 }

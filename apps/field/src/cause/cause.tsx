@@ -20,6 +20,7 @@ import {
 import { useEffect, useState } from "react";
 import { Band } from "../look/band.tsx";
 import { type Press, Rows, Screen } from "../look/screen.tsx";
+import { whyNot } from "../screens/why-not.ts";
 import { undoPress } from "../visit/go-on.ts";
 import type { OpenVisit } from "../visit/use-visit.ts";
 import { asAnswers } from "./as-answers.ts";
@@ -60,7 +61,9 @@ export default function CauseScreen({ open }: { open: OpenVisit }) {
       }}
       next={nextPress(open, isFresh ? diagnosis : undefined, () => setShown("plan"))}
     >
-      {found.kind === "known" ? null : <Band tint>{words.noUnit}</Band>}
+      {found.kind === "known" ? null : (
+        <Band tint>{found.kind === "refused" ? whyNot(found) : words.noUnit}</Band>
+      )}
       {found.kind === "known" ? <FitBand state={!isFresh ? "weighing" : fit} /> : null}
       {repaired.length > 0 ? (
         <Band fixed press={{ onPress: () => keepRepaired(repaired.slice(0, -1)) }}>

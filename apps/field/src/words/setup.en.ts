@@ -90,6 +90,7 @@ export const setupEn = {
     },
     twoTanks: "Has two tanks of this volume",
     ventedTank: "Tank without air pressure, with its own pump",
+    permeatePump: "Permeate pump before the tank, driven by the drain water, without electricity",
     boosterRise: "Booster pump after the filters: pressure it adds at no flow (blank: none)",
     boosterOpenFlow: "Booster: flow at which it adds nothing",
     boosterOffBelow: "Booster: stays off below a feed pressure of",

@@ -89,6 +89,7 @@ export const setupEs: Packs["first"]["setup"] = {
     },
     twoTanks: "Tiene dos tanques de este volumen",
     ventedTank: "Tanque sin presión de aire, con su propia bomba",
+    permeatePump: "Bomba de permeado antes del tanque, movida por el agua de drenaje, sin electricidad",
     boosterRise: "Bomba elevadora tras los filtros: presión que agrega sin caudal (en blanco: no hay)",
     boosterOpenFlow: "Bomba elevadora: caudal con el que ya no agrega presión",
     boosterOffBelow: "Bomba elevadora: queda apagada por debajo de una presión de entrada de",

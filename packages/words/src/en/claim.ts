@@ -45,6 +45,7 @@ export const claim: ClaimWords = {
   },
   line: (name, lengthM, boreMm, usual) =>
     `${name} ${lengthM} m, bore ${boreMm} mm${usual ? " (default)" : ""}`,
+  permeatePump: "permeate pump before the tank",
   tank: (litres, two, vented) => `${vented ? "vented tank" : "tank"} ${two ? "2 × " : ""}${litres} L`,
   store: "store",
   place: (place, site, from, until, why) =>

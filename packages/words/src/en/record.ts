@@ -16,6 +16,13 @@ const ORIGINS = {
 
 const ASSUMED: Readonly<Record<string, string>> = {
   shutOffRatio: "shut-off closes at this share of the feed pressure",
+  shutOffRatioU: "that share, give or take, with a permeate pump",
+  pumpStrokeRatio: "permeate pump: litres of drain water for each it lifts",
+  pumpStrokeRatioU: "that ratio",
+  pumpInlet: "permeate pump: pressure it leaves on the element",
+  pumpInletU: "that pressure, give or take",
+  pumpLoss: "permeate pump: pressure lost in it",
+  pumpSlip: "permeate pump: share of the driving water that slips by",
   boosterRise: "booster's rise at no flow",
   boosterOpenFlow: "its flow at no rise",
   boosterOffBelow: "its switch keeps it off below a feed pressure of",

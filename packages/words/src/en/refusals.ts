@@ -72,6 +72,8 @@ export const refusalTexts: Readonly<Record<string, Said>> = {
   "makes-too-little": "No tank helps: a day's use is more than a day makes.",
   "hour-of-day": ({ hour }) => `${hour} is no hour of the day: 0 to 24.`,
   "vented-tank": "The tank is vented.",
+  "permeate-pump-untrained":
+    "The likely causes were never worked out for a unit with a permeate pump: no odds.",
   "never-shuts-off": "The shut-off would never close.",
   "shut-off-below-air-charge": "The air charge is above the shut-off pressure: the tank cannot fill.",
   "tank-above-feed": "The tank stands above the feed: nothing flows.",

@@ -46,6 +46,7 @@ export const claim: ClaimWords = {
   },
   line: (name, lengthM, boreMm, usual) =>
     `${name} ${lengthM} m, interior ${boreMm} mm${usual ? " (por defecto)" : ""}`,
+  permeatePump: "bomba de permeado antes del tanque",
   tank: (litres, two, vented) =>
     `${vented ? "tanque sin presión" : "tanque"} ${two ? "2 × " : ""}${litres} L`,
   store: "depósito",

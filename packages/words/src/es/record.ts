@@ -18,6 +18,13 @@ const ORIGINS = {
 
 const ASSUMED: Readonly<Record<string, string>> = {
   shutOffRatio: "el corte cierra a esta parte de la presión de entrada",
+  shutOffRatioU: "esa parte, más o menos, con bomba de permeado",
+  pumpStrokeRatio: "bomba de permeado: litros de drenaje por cada litro que eleva",
+  pumpStrokeRatioU: "esa relación",
+  pumpInlet: "bomba de permeado: presión que deja sobre el elemento",
+  pumpInletU: "esa presión, más o menos",
+  pumpLoss: "bomba de permeado: presión que se pierde en ella",
+  pumpSlip: "bomba de permeado: parte del agua motriz que se escapa",
   boosterRise: "presión que agrega la bomba elevadora sin caudal",
   boosterOpenFlow: "su caudal sin presión agregada",
   boosterOffBelow: "su interruptor la deja apagada por debajo de una presión de entrada de",

@@ -72,6 +72,8 @@ export const refusalTexts: Readonly<Record<string, Said>> = {
   "hour-of-day": ({ hour }) => `${hour} no es una hora del día: de 0 a 24.`,
   "no-tank": "No hay tanque.",
   "vented-tank": "El tanque está abierto al aire.",
+  "permeate-pump-untrained":
+    "Las causas probables nunca se calcularon para un equipo con bomba de permeado: sin probabilidades.",
   "never-shuts-off": "La válvula de corte nunca cerraría.",
   "shut-off-below-air-charge": "La carga de aire supera la presión de corte: el tanque no puede llenarse.",
   "tank-above-feed": "El tanque está por encima de la entrada: no fluye nada.",

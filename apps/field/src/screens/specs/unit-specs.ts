@@ -93,7 +93,7 @@ const unitSpecs: readonly FieldSpec[] = [
     label: words.shutOffRatio,
     baseUnit: "",
     units: [""],
-    range: [0.4, 0.9],
+    range: [0.4, 1],
   },
   {
     kind: "choice",
@@ -111,6 +111,7 @@ const unitSpecs: readonly FieldSpec[] = [
   },
   { kind: "flag", field: "twoTanks", label: words.twoTanks },
   { kind: "flag", field: "ventedTank", label: words.ventedTank },
+  { kind: "flag", field: "permeatePump", label: words.permeatePump },
   {
     kind: "number",
     field: "boosterShutOffRiseKPa",
@@ -150,6 +151,7 @@ const unitSpecs: readonly FieldSpec[] = [
 
 /** Asked only of units that have the part. */
 const ASKED_OF: Readonly<Record<string, (unit: Partial<Unit>) => boolean>> = {
+  permeatePump: (unit) => unit.ventedTank !== true,
   elementArrangement: (unit) => unit.twoElements === true,
   blendPercent: (unit) => unit.blendValve === true,
 };
