@@ -148,6 +148,17 @@ describe("from a trouble to its cause, offline", () => {
     await taste.close();
   });
 
+  it("a unit with a permeate pump, which the odds were never made for: the reason, and no odds", async () => {
+    const phone = await pickUpPhone({ width: 360 });
+    const trial = ordinaryVisit();
+    await takeIn(phone.page, bookOf({ ...trial, unit: { ...trial.unit, permeatePump: true } }));
+    await goTo(phone, "/visit/today/cause");
+    await phone.page.getByText(/never worked out for a unit with a permeate pump: no odds/).waitFor();
+    expect(await phone.page.locator(".odds-rail").count()).toBe(0);
+    await phone.checkAccess("no odds");
+    await phone.close();
+  });
+
   /** What the trial leaves behind: no flow with the feed closed nor with the tank full, 12 to waste, 19 delivered. */
   const AS_LEFT = [
     ["deliveredTds", "19"],

@@ -5,6 +5,8 @@ import { PLATE, smallBook, takeIn } from "./small-book.ts";
 
 const LIE = "How the two elements lie (not said: side by side)";
 
+const TANK = "Tank gauge";
+
 let phone: Phone;
 const at = (place: string) => phone.page.goto(`${new URL(`#${place}`, phone.page.url())}`);
 
@@ -19,16 +21,18 @@ afterAll(async () => {
   await closeBrowser();
 });
 
-/** Middle of what is expected in a port's band. */
-async function expected(port: string): Promise<number> {
+/** Ends of what is expected in a port's band. */
+async function band(port: string): Promise<readonly [low: number, high: number]> {
   const name = await phone.page
     .locator(".port", { hasText: port })
     .locator("svg[aria-label^=expected]")
     .getAttribute("aria-label");
   const ends = /([\d.]+)–([\d.]+)/.exec(name ?? "");
   if (!ends) throw new Error(`nothing expected at ${port}: ${name}`);
-  return (Number(ends[1]) + Number(ends[2])) / 2;
+  return [Number(ends[1]), Number(ends[2])];
 }
+
+const expected = async (port: string): Promise<number> => (await band(port)).reduce((a, b) => a + b) / 2;
 
 /** The two numbers stand there when it is asked again. */
 async function askToday(texts: readonly string[] = []) {
@@ -63,5 +67,21 @@ it("how two elements lie and the share of a blend valve are asked only where the
   await choose(phone, LIE, "side by side (parallel): each drains as its plate says");
   await askToday();
   expect(await expected("Drain flow")).toBeGreaterThan(1.7 * drain);
+  expect(await page.locator("main").innerHTML()).not.toMatch(/NaN|undefined|Infinity/);
+});
+
+it("a permeate pump is one tap: the tank holds purer water, and stands as full as its shut-off's share says", async () => {
+  const { page } = phone;
+  await askToday();
+  const [tank, permeate, delivered] = [await band(TANK), await band("Permeate"), await expected("Delivered")];
+  await at("/unit/unit/edit");
+  await page.getByText(/^Permeate pump before the tank/).click();
+  await phone.checkAccess("unit with a permeate pump");
+  await askToday();
+  expect(await band(TANK)).toEqual(tank);
+  expect(await band("Permeate")).toEqual(permeate);
+  expect(await expected("Delivered")).toBeLessThan(0.95 * delivered);
+  await at("/unit/unit/try");
+  await page.getByText("Full in").waitFor();
   expect(await page.locator("main").innerHTML()).not.toMatch(/NaN|undefined|Infinity/);
 });
