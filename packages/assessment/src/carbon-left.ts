@@ -31,7 +31,9 @@ export function carbonLeft(file: UnitFile, visit: Visit, phase: Phase): Outcome<
   if (usedM3.kind !== "known") return usedM3;
   const chlorine = chlorineSeen(file, visit, carbon.fittedOn);
   if (!chlorine) return missing("chlorineBefore");
-  const product = ratedM3 * (carbon.ratedChlorineMgPerL ?? DEFAULT_RATED_CHLORINE);
+  const ratedChlorine = carbon.ratedChlorineMgPerL ?? DEFAULT_RATED_CHLORINE;
+  if (!(ratedChlorine > 0)) return missing("part.ratedChlorine");
+  const product = ratedM3 * ratedChlorine;
   const [high, low] = [product / Math.max(0.05, chlorine.low), product / chlorine.high];
   return known({
     lowM3: Math.min(low, ratedM3) - usedM3.value,

@@ -159,6 +159,17 @@ describe("the taste complaint", () => {
     expect(finding(judged, "carbonLeft")?.figure).toMatchObject({ unit: "× its rated litres" });
   });
 
+  it("cannot tell what carbon has left that is rated at no chlorine at all", () => {
+    const file = tasteComplaint();
+    const parts = file.parts.map((part) =>
+      part.role === "carbon" ? { ...part, ratedChlorineMgPerL: 0 } : part,
+    );
+    expect(finding(assess({ ...file, parts }, "today", context), "carbonLeft")).toMatchObject({
+      verdict: "cannotTell",
+      missing: ["part.ratedChlorine"],
+    });
+  });
+
   it("has the carbon done before the element, and the water discarded", () => {
     expect(tasks(judged)).toEqual([
       "replace:carbon",

@@ -188,6 +188,7 @@ const FIELDS: Readonly<Record<string, string>> = {
   "unit.drainTubeLengthM": "the length of the drain line",
   "unit.outletTubeLengthM": "the length of the line from the tank",
   "part.carbon": "a carbon cartridge on record",
+  "part.ratedChlorine": "the chlorine at which the carbon is rated",
   "part.ratedLitres": "the carbon's rated litres",
   "part.meterAtFitting": "the meter reading when the carbon was new",
   "bypass.until": "the day the permission ends",

@@ -203,6 +203,7 @@ const FIELDS: Readonly<Record<string, string>> = {
   "unit.drainTubeLengthM": "el largo de la línea de drenaje",
   "unit.outletTubeLengthM": "el largo de la línea desde el tanque",
   "part.carbon": "un cartucho de carbón registrado",
+  "part.ratedChlorine": "el cloro con el que se midió el carbón",
   "part.ratedLitres": "los litros nominales del carbón",
   "part.meterAtFitting": "la lectura del medidor con el carbón nuevo",
   "bypass.until": "el día en que termina el permiso",
