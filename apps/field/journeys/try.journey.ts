@@ -48,6 +48,23 @@ describe("trying a change on a unit, offline", () => {
     await phone.tap(/^Break/);
     expect(litresToRun(await phone.page.locator("main").textContent())).toBeLessThanOrEqual(night);
     await phone.tap(/^After standing/);
+    await phone.tap(/^A leak at night/);
+    const leaky = () => phone.page.locator(".night-said").textContent();
+    expect(await leaky()).toMatch(/ L at the tap\. First water from the tank [\d.]+ ppm/);
+    const drops = startsAndDrain(await leaky());
+    for (let n = 0; n < 4; n++) await phone.page.getByRole("button", { name: /^It leaks.*: more/ }).click();
+    await phone.page.getByText("50 mL/min", { exact: true }).waitFor();
+    await expect.poll(async () => startsAndDrain(await leaky()).drainL).toBeGreaterThan(drops.drainL);
+    expect(startsAndDrain(await leaky()).starts).toBeGreaterThan(drops.starts);
+    // 50 mL/min over ten hours by multiplication.
+    expect(await leaky()).toContain("30 L at the tap");
+    await phone.checkAccess("leak at night");
+    await phone.page.locator(".night-said").scrollIntoViewIfNeeded();
+    await shoot(phone, `try-leak${suffix}`);
+    await phone.tap(/^Check valve leaks/);
+    await expect.poll(leaky).not.toContain("at the tap");
+    await phone.checkAccess("check valve at night");
+    await phone.tap(/^A leak at night/);
     await phone.tap(/^A wanted recovery/);
     const restrictor = phone.page.locator(".answer", { hasText: "mL/min" });
     const at25 = mLPerMin(await restrictor.textContent());
@@ -87,6 +104,16 @@ function litresToRun(text: string | null): number {
   const found = /Let [\d.]+–([\d.]+) L run/.exec(text ?? "");
   if (!found) throw new Error(`no litres to run in ${text}`);
   return Number(found[1]);
+}
+
+/** "It starts 2–6 times in ten hours, 21 L to the drain, …": the most starts, and the litres. */
+function startsAndDrain(text: string | null): { starts: number; drainL: number } {
+  const found =
+    /It (?:starts (?:\d+–)?(\d+) times in ten hours|does not start).*?, (?:nothing|([\d.]+) L) to the drain/.exec(
+      text ?? "",
+    );
+  if (!found) throw new Error(`no night in ${text}`);
+  return { starts: Number(found[1] ?? 0), drainL: Number(found[2] ?? 0) };
 }
 
 /** "…770 mL/min, now 900 mL/min". */

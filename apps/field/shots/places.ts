@@ -125,7 +125,8 @@ export const PLACES: Readonly<Record<string, readonly Place[]>> = {
   "/unit/:id/try": [
     { ...unit("try", "/try"), ready: "main svg" },
     { ...unit("try-standing", "/try"), ready: "main svg", before: press(".fold") },
-    { ...unit("try-recovery", "/try"), ready: "main svg", before: press(".fold >> nth=1") },
+    { ...unit("try-recovery", "/try"), ready: "main svg", before: press(".fold >> nth=2") },
+    { ...unit("try-leak", "/try"), ready: "main svg", before: press(".fold >> nth=1") },
   ],
   "/unit/:id/kitchen-day": [{ ...unit("kitchen-day", "/kitchen-day"), ready: "main .band" }],
   "/unit/:id/at/:band": ["tap", "cartridge", "element", "tank", "outlet"].map((band) =>

@@ -47,6 +47,7 @@ export { naclOsmoticCoefficient } from "./nacl-osmotic-coefficient.ts";
 export { naclOsmoticPressureKPa } from "./nacl-osmotic-pressure.ts";
 export { nameplateReadings } from "./nameplate-readings.ts";
 export { type Drive, netDrivingPressure } from "./net-driving-pressure.ts";
+export { type Leak, type LeakQuestion, type LeakyNight, nightOfLeak } from "./night-of-leak.ts";
 export { type NightOptions, type NightRunning, nightRunning } from "./night-running.ts";
 export {
   type FlowingPoint,

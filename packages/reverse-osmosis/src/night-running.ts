@@ -3,7 +3,6 @@ import { gaussNodes } from "./internal/gauss-legendre.ts";
 import { mostLiftKPa } from "./internal/strokes.ts";
 import { litresInTanks, tanksPressureKPaGauge } from "./internal/tanks.ts";
 import { type FlowingPoint, operatingPoint } from "./operating-point.ts";
-import { restrictorLPerH } from "./restrictor.ts";
 import { shutOffPressureKPaGauge, usualHysteresis } from "./shut-off.ts";
 import { standingLeakLPerH } from "./standing-leak.ts";
 import type { Conditions, Unit } from "./unit.ts";
@@ -13,12 +12,14 @@ export interface NightRunning {
   /** "silent": nothing runs. "cycling": fills and leaks in turn. "never-closes": the shut-off does not stop the feed. */
   readonly how: "silent" | "cycling" | "never-closes";
   readonly drainLPerDay: number;
-  /** Water bought for nothing: feed drawn a day. Equal to the drain, as nothing leaves by the tap. */
+  /** Water bought for nothing: feed drawn a day. Equal to the drain but for what drips at the tap. */
   readonly feedLPerDay: number;
   readonly closesAtKPaGauge: number;
   readonly opensAtKPaGauge: number;
   /** Where the tank stands when the shut-off never closes. */
   readonly tankKPaGauge?: number;
+  /** Dissolved solids of what then still goes through the tank to a dripping tap. */
+  readonly madeMgPerL?: number;
   readonly cycle?: Cycle;
 }
 
@@ -40,14 +41,16 @@ export interface NightOptions {
   readonly staticFeedKPaGauge?: number;
   /** Water that gets past the closed shut-off into the element's feed side and to the drain, L/h. */
   readonly shutOffSeepLPerH?: number;
+  /** What drips all night at a tap or fill valve behind the tank, L/h. */
+  readonly tapLeakLPerH?: number;
   readonly segments?: number;
 }
 
 /**
- * Night running: cycle period and litres wasted a day when the check valve or the shut-off leaks.
+ * Night running: cycle period and litres wasted a day when the check valve, the shut-off or a tap leaks.
  *
- * Formula: leaking hours = ∫ dV/(leak + seep), filling hours = ∫ dV/Qp, between the pressures at which the shut-off opens and closes;
- * Gauss quadrature over stored litres; drain = that of both times
+ * Formula: leaking hours = ∫ dV/(back leak + tap), filling hours = ∫ dV/(Qp − tap), between the pressures at which the shut-off opens and
+ * closes; Gauss quadrature over stored litres; drain = that of both times
  * Source: Boyle's law and `operatingPoint`; the leak by `standingLeakLPerH`.
  * Range: nobody draws; pressurised tank.
  * Error: 3 % against a worked visit; as good as the shut-off's own hysteresis is known.
@@ -73,40 +76,42 @@ export function nightRunning(
   const hysteresis = unit.shutOff.hysteresis ?? usualHysteresis;
   const opensAtKPaGauge = shutOffPressureKPaGauge(feed, Math.max(0, unit.shutOff.ratio - hysteresis));
   const limits = { closesAtKPaGauge, opensAtKPaGauge };
-  if (unit.shutOff.stuckOpen) return neverCloses(unit, standing, limits);
+  const tap = Math.max(0, options.tapLeakLPerH ?? 0);
+  if (unit.shutOff.stuckOpen) return neverCloses(unit, standing, limits, tap);
   const full = operatingPoint(unit, { ...standing, tankPressureKPaGauge: closesAtKPaGauge }, options);
   if (full.kind === "refused") return full;
-  if (full.kind !== "flowing") return neverCloses(unit, standing, limits);
+  if (full.kind !== "flowing" || full.productLPerH <= tap) return neverCloses(unit, standing, limits, tap);
   const seep = Math.max(0, options.shutOffSeepLPerH ?? 0);
-  if (!(standingLeakLPerH(unit, closesAtKPaGauge, standing.temperatureC) > 0)) {
+  if (!(tap + standingLeakLPerH(unit, closesAtKPaGauge, standing.temperatureC) > 0)) {
     const drainLPerDay = 24 * seep;
     return known({ how: "silent", drainLPerDay, feedLPerDay: drainLPerDay, ...limits });
   }
-  return cycling(unit, standing, { ...limits, seep, segments: options.segments ?? 20 });
+  return cycling(unit, standing, { ...limits, seep, tap, segments: options.segments ?? 20 });
 }
 
 type Limits = Pick<NightRunning, "closesAtKPaGauge" | "opensAtKPaGauge">;
 
-/** The tank rises until no permeate flows; the drain runs by day and night. */
-function neverCloses(unit: Unit, standing: Standing, limits: Limits): Outcome<NightRunning> {
+/** The tank rises until no more permeate flows than drips; the drain runs by day and night. */
+function neverCloses(unit: Unit, standing: Standing, limits: Limits, tap: number): Outcome<NightRunning> {
   const at = (tankPressureKPaGauge: number) => operatingPoint(unit, { ...standing, tankPressureKPaGauge });
   const open = at(0);
   if (open.kind === "refused") return open;
   let [low, high] = [0, mostLiftKPa(unit, open.elementPressureKPaGauge)];
   for (let n = 0; n < 40; n++) {
     const middle = (low + high) / 2;
-    if (at(middle).kind === "flowing") low = middle;
+    const point = at(middle);
+    if (point.kind === "flowing" && point.productLPerH > tap) low = middle;
     else high = middle;
   }
-  const end = at(high + 1e-6);
+  const end = at(tap > 0 ? low : high + 1e-6);
   if (end.kind === "refused") return end;
-  const drainLPerDay =
-    24 * restrictorLPerH(unit.restrictor, end.elementPressureKPaGauge, standing.temperatureC);
+  const drainLPerDay = 24 * end.concentrateLPerH;
   return known({
     how: "never-closes",
     drainLPerDay,
-    feedLPerDay: drainLPerDay,
+    feedLPerDay: drainLPerDay + 24 * tap,
     tankKPaGauge: low,
+    ...(tap > 0 && end.kind === "flowing" && { madeMgPerL: end.productMgPerL }),
     ...limits,
   });
 }
@@ -115,50 +120,70 @@ interface Sums {
   fillingHours: number;
   leakingHours: number;
   drainFillingL: number;
+  drainLeakingL: number;
+  madeL: number;
   saltMg: number;
 }
 
 function cycling(
   unit: Unit,
   standing: Standing,
-  swing: Limits & { readonly seep: number; readonly segments: number },
+  swing: Limits & { readonly seep: number; readonly tap: number; readonly segments: number },
 ): Outcome<NightRunning> {
-  const { seep, segments, closesAtKPaGauge, opensAtKPaGauge } = swing;
+  const { seep, tap, segments, closesAtKPaGauge, opensAtKPaGauge } = swing;
   const fullL = litresInTanks(unit, closesAtKPaGauge);
   const swingL = fullL - litresInTanks(unit, opensAtKPaGauge);
   if (!(swingL > 0)) return refused("shut-off-below-air-charge", { shutOffKPaGauge: closesAtKPaGauge });
-  const sums: Sums = { fillingHours: 0, leakingHours: 0, drainFillingL: 0, saltMg: 0 };
+  const sums: Sums = {
+    fillingHours: 0,
+    leakingHours: 0,
+    drainFillingL: 0,
+    drainLeakingL: 0,
+    madeL: 0,
+    saltMg: 0,
+  };
   for (const [position, weight] of gaussNodes) {
     const tankKPa = tanksPressureKPaGauge(unit, fullL - position * swingL);
     const point = operatingPoint(unit, { ...standing, tankPressureKPaGauge: tankKPa }, { segments });
     if (point.kind === "refused") return point;
     if (point.kind !== "flowing") return refused("never-shuts-off");
-    addNode(sums, weight * swingL, point, standingLeakLPerH(unit, tankKPa, standing.temperatureC));
+    const backLPerH = standingLeakLPerH(unit, tankKPa, standing.temperatureC);
+    addNode(sums, weight * swingL, point, { backLPerH, tap });
   }
   const hours = sums.fillingHours + sums.leakingHours;
-  const drainLPerDay = (24 * (sums.drainFillingL + swingL + seep * sums.leakingHours)) / hours;
+  const drainLPerDay = (24 * (sums.drainFillingL + sums.drainLeakingL + seep * sums.leakingHours)) / hours;
   const cycle: Cycle = {
     hours,
     fillingHours: sums.fillingHours,
     leakingHours: sums.leakingHours,
     swingL,
     drainFillingLPerH: sums.drainFillingL / sums.fillingHours,
-    drainLeakingLPerH: swingL / sums.leakingHours + seep,
-    madeMgPerL: sums.saltMg / swingL,
+    drainLeakingLPerH: sums.drainLeakingL / sums.leakingHours + seep,
+    madeMgPerL: sums.saltMg / sums.madeL,
   };
   return known({
     how: "cycling",
     drainLPerDay,
-    feedLPerDay: drainLPerDay,
+    feedLPerDay: drainLPerDay + 24 * tap,
     closesAtKPaGauge,
     opensAtKPaGauge,
     cycle,
   });
 }
 
-function addNode(sums: Sums, litres: number, point: FlowingPoint, leakLPerH: number): void {
-  sums.fillingHours += litres / point.permeateLPerH;
-  sums.leakingHours += litres / leakLPerH;
-  sums.drainFillingL += (litres * point.concentrateLPerH) / point.permeateLPerH;
-  sums.saltMg += litres * point.permeateMgPerL;
+function addNode(
+  sums: Sums,
+  litres: number,
+  point: FlowingPoint,
+  leak: { readonly backLPerH: number; readonly tap: number },
+): void {
+  const fillingHours = litres / (point.productLPerH - leak.tap);
+  const leakingHours = litres / (leak.backLPerH + leak.tap);
+  const madeL = fillingHours * point.productLPerH;
+  sums.fillingHours += fillingHours;
+  sums.leakingHours += leakingHours;
+  sums.drainFillingL += fillingHours * point.concentrateLPerH;
+  sums.drainLeakingL += leakingHours * leak.backLPerH;
+  sums.madeL += madeL;
+  sums.saltMg += madeL * point.productMgPerL;
 }

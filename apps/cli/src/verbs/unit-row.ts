@@ -22,6 +22,7 @@ import {
   share,
   word,
 } from "./reader.ts";
+import { linesOfRow, restrictorOfRow } from "./unit-parts-row.ts";
 
 /** What a fit finds: the element's two coefficients and the restrictor's flow at its rated pressure. */
 export interface FoundFigures {
@@ -30,10 +31,9 @@ export interface FoundFigures {
   readonly ratedLPerH: number;
 }
 
-const foundFigures: Reader<FoundFigures> = all({
+const elementFigures: Reader<Omit<FoundFigures, "ratedLPerH">> = all({
   waterLPerM2HBar: positive("A_L_m2_h_bar"),
   saltLPerM2H: positive("B_L_m2_h"),
-  ratedLPerH: positive("restrictor_L_h"),
 });
 
 /** Everything of a unit but its area and the figures a fit finds; all may be left out or blank. */
@@ -131,8 +131,14 @@ export const unitFrom = (found: FoundFigures, v: OtherFigures): Unit => ({
 
 /** The unit of one row. Element and restrictor must be there; every other part may be left out or blank. */
 export const unitOfRow: Reader<Unit> = mapReader(
-  all({ found: foundFigures, other: all<OtherFigures>({ ...otherFigures, areaM2: positive("area_m2") }) }),
-  ({ found, other }): Outcome<Unit> => known(unitFrom(found, other)),
+  all({
+    element: elementFigures,
+    restrictor: restrictorOfRow,
+    lines: linesOfRow,
+    other: all<OtherFigures>({ ...otherFigures, areaM2: positive("area_m2") }),
+  }),
+  ({ element, restrictor, lines, other }): Outcome<Unit> =>
+    known({ ...unitFrom({ ...element, ratedLPerH: 0 }, other), ...lines, restrictor }),
 );
 
 const feed = {

@@ -26,6 +26,27 @@ it("standby: a leaking check valve wastes about 600 L a day, and a night's stand
   expect(Number(outcome.value.waste_min_low)).toBeLessThan(Number(outcome.value.waste_min_high));
 });
 
+it("standby: a tap that drips 50 mL/min starts the unit again and again; more than the membrane lets back is named", () => {
+  const answer = (more: Readonly<Record<string, string>>) => {
+    const outcome = unitVerbs["unit standby"]!.row({
+      ...row,
+      back_leak_L_h_bar: "",
+      standing_h: "10",
+      ...more,
+    });
+    if (outcome.kind !== "known") throw new Error(outcome.kind);
+    return outcome.value;
+  };
+  const tap = answer({ leak_mL_min: "50" });
+  expect(tap.leak_night).toBe("cycling");
+  expect(tap.leak_starts_low).toBe(tap.leak_starts_high);
+  expect(Number(tap.leak_first_mg_L)).toBeGreaterThan(Number(tap.sound_first_mg_L));
+  const unsaid = answer({ leak_mL_min: "50", shutoff_hysteresis: "" });
+  expect(Number(unsaid.leak_starts_low)).toBeLessThan(Number(unsaid.leak_starts_high));
+  expect(answer({ leak_mL_min: "900", leak_at: "checkValve" }).leak_night).toBe("leak-above-membrane");
+  expect(answer({}).leak_night).toBeUndefined();
+});
+
 it("questions: the best charge is the appliance's minimum less 2 psi; a second tank holds as much again", () => {
   const outcome = unitVerbs["unit questions"]!.row({ ...row, minimum_kPa_gauge: "137.9" });
   if (outcome.kind !== "known") throw new Error(outcome.kind);

@@ -12,6 +12,7 @@ import { contextNow } from "../visit/context-now.ts";
 import { applied, asItIs, type Tried } from "./change.ts";
 import { Fold } from "./fold.tsx";
 import { Knobs } from "./knobs.tsx";
+import { LeakyNight } from "./leaky-night.tsx";
 import { outcomeOf, type TriedOutcome } from "./outcome-of.ts";
 import { ElementPicture, FillingPicture, short, TankPicture } from "./pictures.tsx";
 import { RecoveryWanted } from "./recovery-wanted.tsx";
@@ -73,6 +74,9 @@ function Bench({ file, base }: { file: UnitFile; base: UnitAsRead }) {
         ) : null}
         <Fold title={words.standing} hint={words.standingHint}>
           {() => <Standing base={base} changed={asTried} />}
+        </Fold>
+        <Fold title={words.leak} hint={words.leakHint}>
+          {() => <LeakyNight tried={asTried} />}
         </Fold>
         <Fold title={words.restrictorWanted} hint={words.restrictorWantedHint}>
           {() => <RecoveryWanted file={file} own={base.unit.restrictor} tried={asTried} />}

@@ -1,4 +1,4 @@
-import type { ScaleMineral, Season } from "@tapside/reverse-osmosis";
+import type { Leak, ScaleMineral, Season } from "@tapside/reverse-osmosis";
 import type { KnobId, PartId } from "./change.ts";
 
 /** What the page of changes says. */
@@ -58,6 +58,30 @@ export const tryEn = {
   creep:
     "While nothing flows, salt creeps through the membrane. How much water it holds is known to about a factor of two.",
   min: (v: string) => `${v} min`,
+  leak: "A leak at night",
+  leakHint: "starts, water to the drain, first water in the morning",
+  leakAt: { tap: "A tap drips", checkValve: "Check valve leaks" } as Readonly<Record<Leak["at"], string>>,
+  leakSeen: {
+    tap: "at a tap or fill valve behind the tank",
+    checkValve: "at the drain, tank full and shut off",
+  } as Readonly<Record<Leak["at"], string>>,
+  leaks: "It leaks",
+  drops: (perMin: number) => `${perMin} drops a minute`,
+  starts: (times: string) =>
+    times === "0" ? "It does not start in the night" : `It starts ${times} times in ten hours`,
+  toDrain: (litres: string) => `${litres} to the drain`,
+  nothingToDrain: "nothing to the drain",
+  atTap: (litres: string) => `${litres} at the tap`,
+  neverStops: "It does not stop all night",
+  morning: (first: string, sound: string) =>
+    first === sound
+      ? `First water from the tank ${first}, as without the leak.`
+      : `First water from the tank ${first}, without the leak ${sound}.`,
+  tankLitres: "in the tank, L",
+  drainLitres: "to the drain, L",
+  evening: "evening",
+  leakCare:
+    "Thin and dashed: without the leak. Twenty drops are about a millilitre. How far a shut-off lets the tank fall is known to about half: so its starts are.",
   restrictorWanted: "A wanted recovery",
   restrictorWantedHint: "its restrictor, winter and summer, without scale",
   wantedRecovery: "Recovery",

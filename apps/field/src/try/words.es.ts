@@ -50,6 +50,29 @@ export const tryEs: Packs["visit"]["tryOut"] = {
   creep:
     "Mientras nada fluye, la sal atraviesa la membrana. Cuánta agua retiene se sabe más o menos a un factor de dos.",
   min: (v) => `${v} min`,
+  leak: "Una fuga de noche",
+  leakHint: "arranques, agua al drenaje, primera agua de la mañana",
+  leakAt: { tap: "Gotea una llave", checkValve: "La retención pierde" },
+  leakSeen: {
+    tap: "en una llave o válvula tras el tanque",
+    checkValve: "en el drenaje, tanque lleno y cerrado",
+  },
+  leaks: "Pierde",
+  drops: (perMin) => `${perMin} gotas por minuto`,
+  starts: (times) => (times === "0" ? "No arranca en la noche" : `Arranca ${times} veces en diez horas`),
+  toDrain: (litres) => `${litres} al drenaje`,
+  nothingToDrain: "nada al drenaje",
+  atTap: (litres) => `${litres} en la llave`,
+  neverStops: "No para en toda la noche",
+  morning: (first, sound) =>
+    first === sound
+      ? `Primera agua del tanque ${first}, como sin la fuga.`
+      : `Primera agua del tanque ${first}, sin la fuga ${sound}.`,
+  tankLitres: "en el tanque, L",
+  drainLitres: "al drenaje, L",
+  evening: "tarde",
+  leakCare:
+    "Fina y cortada: sin la fuga. Veinte gotas son cerca de un mililitro. Cuánto deja bajar el tanque un corte se sabe a la mitad más o menos: igual sus arranques.",
   restrictorWanted: "Una recuperación deseada",
   restrictorWantedHint: "su restrictor, invierno y verano, sin incrustación",
   wantedRecovery: "Recuperación",

@@ -87,6 +87,8 @@ export const refusalTexts: Readonly<Record<string, Said>> = {
       ? `Hardly possible: ${low} to ${high} ${rangeUnit ?? unit} can be.`
       : `${name} must lie between ${low} and ${high}.`;
   },
+  "leak-above-membrane": ({ mLPerMin }) =>
+    `The membrane lets no more than ${mLPerMin} mL/min back: what drains more comes another way, by a shut-off that stays open say.`,
   "line-takes-too-much": ({ kPa }) =>
     `Such a line takes ${kPa} kPa of a litre a minute, more than a unit works with: check bore and length. It is not counted.`,
   "readings-too-uncertain": "Here the readings are too uncertain to tell.",

@@ -87,6 +87,8 @@ export const refusalTexts: Readonly<Record<string, Said>> = {
       ? `Apenas posible: puede ser de ${low} a ${high} ${rangeUnit ?? unit}.`
       : `${name}: debe estar entre ${low} y ${high}.`;
   },
+  "leak-above-membrane": ({ mLPerMin }) =>
+    `La membrana no deja volver más de ${mLPerMin} mL/min: lo que drena de más viene por otro camino, como un corte que queda abierto.`,
   "line-takes-too-much": ({ kPa }) =>
     `Una línea así pierde ${kPa} kPa con un litro por minuto, más de lo que un equipo soporta: revise diámetro y largo. No se cuenta.`,
   "readings-too-uncertain": "Aquí las lecturas son demasiado inciertas para decirlo.",
