@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { exportFile, freeze, importFile } from "@tapside/records";
-import { expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { runCli } from "../run.ts";
 
 const district = readFileSync(new URL("../../../../examples/larkmoor.tapside.json", import.meta.url), "utf8");
@@ -95,6 +95,44 @@ it("a record judged again from its own inputs is the same; rewritten with a new 
   expect(await run(["verify", "r"], { r: rewritten({ rules: 0 }) })).toMatchObject({
     code: 0,
     out: expect.stringMatching(/by rules \d+, it was by rules 0, otherwise: findings /),
+  });
+});
+
+describe.each([
+  ["a booster", { boosterShutOffRiseKPa: 200, boosterOpenFlowLPerH: 400 }],
+  ["a permeate pump", { permeatePump: true }],
+] as const)("a frozen record of a unit with %s", (_, parts) => {
+  /** The district whose last annual visit was of a unit with these parts. */
+  function composed(): string {
+    const book = importFile(district);
+    if (book.kind !== "known") throw new Error("the district does not import");
+    const { changes } = book.value;
+    const visit = "demo:2:visit3";
+    const unit = changes.find(({ record, fields }) => record === visit && "unit" in fields)!.fields.unit;
+    const last = changes.at(-1)!;
+    const change = { ...last, id: "composed-1", record: String(unit), kind: "unit", fields: { ...parts } };
+    return exportFile({ ...book.value, changes: [...changes, change] });
+  }
+  const issue = async () =>
+    (await run(["report", "f", "-o", "x.pdf", "--json", "--visit", "demo:2:visit3"], { f: composed() })).out;
+
+  it("is judged again the same, for each part it was judged by", async () => {
+    const out = await issue();
+    expect(JSON.parse(out).content.inputs.unit).toMatchObject(parts);
+    expect(await run(["verify", "r"], { r: out })).toMatchObject({
+      code: 0,
+      out: expect.stringMatching(/^sound .*; judged again: the same\n1 record, 0 broken$/),
+    });
+  });
+  it("is judged otherwise once the part is taken out of what it keeps", async () => {
+    const { content } = JSON.parse(await issue());
+    const unit = Object.fromEntries(Object.entries(content.inputs.unit).filter(([name]) => !(name in parts)));
+    const forged = { ...content, inputs: { ...content.inputs, unit } };
+    const r = JSON.stringify({ mark: freeze(forged).mark, content: forged });
+    expect(await run(["verify", "r"], { r })).toMatchObject({
+      code: 1,
+      out: expect.stringMatching(/by the same rules OTHERWISE: .*assumed/),
+    });
   });
 });
 
