@@ -85,3 +85,20 @@ it("a permeate pump is one tap: the tank holds purer water, and stands as full a
   await page.getByText("Full in").waitFor();
   expect(await page.locator("main").innerHTML()).not.toMatch(/NaN|undefined|Infinity/);
 });
+
+it("a scale inhibitor on the page of a wanted recovery: what its label holds, and nothing assumed where it says nothing", async () => {
+  const { page } = phone;
+  const part = { unit: "unit", role: "scaleInhibitor", position: 0 } as const;
+  await takeIn(page, smallBook({}, [["part", "inhibitor", part]]));
+  await at("/unit/unit/try");
+  await phone.tap(/^A wanted recovery/);
+  await page.getByText(/^A scale inhibitor is fitted; its label/).waitFor();
+  await phone.checkAccess("inhibitor without its label");
+  await at("/part/inhibitor");
+  await fill(phone, /^Label: calcite saturation index/, "1.5");
+  await phone.checkAccess("part: inhibitor");
+  await at("/unit/unit/try");
+  await phone.tap(/^A wanted recovery/);
+  await page.getByText(/^Calcite to a saturation index of 1\.5/).waitFor();
+  expect(await page.locator("main").innerHTML()).not.toMatch(/NaN|undefined|Infinity/);
+});

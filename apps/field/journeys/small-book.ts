@@ -37,10 +37,10 @@ const RECORDS: readonly KeptRecord[] = [
   ],
 ];
 
-/** A book of one kitchen as an exported file, so that a journey begins at the visit. `unit` overrides fields of the unit. */
-export const smallBook = (unit: Fields = {}): string =>
+/** A book of one kitchen as an exported file, so that a journey begins at the visit. `unit` overrides fields of the unit; `more` are records beside. */
+export const smallBook = (unit: Fields = {}, more: readonly KeptRecord[] = []): string =>
   bookText(
-    RECORDS.map(
+    [...RECORDS, ...more].map(
       ([kind, id, fields]) => [kind, id, kind === "unit" ? { ...fields, ...unit } : fields] as const,
     ),
   );

@@ -148,14 +148,16 @@ export const unitQuestionsVerb = rowVerb({
       saltLPerM2H: optional("new_B_L_m2_h"),
     }),
     feed: feedWater,
+    heldCalciteIndex: optional("inhibitor_calcite_SI"),
   }),
-  answer: ({ unit, at, minimumKPaGauge, seasons, wantedRecovery, newBooster, newElement, feed }) => {
+  answer: ({ unit, at, minimumKPaGauge, seasons, wantedRecovery, newBooster, newElement, feed, ...rest }) => {
     const question = asked(unit, at, minimumKPaGauge);
     const charge = chargeFor(unit, at, minimumKPaGauge);
     const inSeason = (temperatureC: number) => ({ ...at, temperatureC });
     const restrictor = restrictorForRecovery(unit, {
       seasons: { winter: inSeason(seasons.winter), summer: inSeason(seasons.summer) },
       wantedRecovery,
+      ...(rest.heldCalciteIndex !== undefined && { limits: { calciteIndex: rest.heldCalciteIndex } }),
       ...(feed && inSeasons(feed, seasons)),
     });
     const second = willItHelp(unit, { ...unit, tanks: [...unit.tanks, ...unit.tanks] }, question);

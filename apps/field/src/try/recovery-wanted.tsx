@@ -14,7 +14,7 @@ import { useDeferredValue, useMemo, useState } from "react";
 import { Band } from "../look/band.tsx";
 import { whyNot } from "../screens/why-not.ts";
 import { messages } from "../words/messages.ts";
-import { feedIn, restrictorWanted, type Wanted } from "./restrictor-wanted.ts";
+import { feedIn, type Inhibitor, inhibitorOf, restrictorWanted, type Wanted } from "./restrictor-wanted.ts";
 import { seasonsOf } from "./seasons-of.ts";
 import { Stepper } from "./stepper.tsx";
 import { tryWords as words } from "./words.ts";
@@ -56,7 +56,11 @@ export function RecoveryWanted({ file, own, tried }: RecoveryWantedProps) {
       [tried, feed, recovery, seasons],
     ),
   );
-  const answer = useMemo(() => restrictorWanted(asked.tried, asked.feed, asked.wanted), [asked]);
+  const inhibitor = useMemo(() => inhibitorOf(file), [file]);
+  const answer = useMemo(
+    () => restrictorWanted(asked.tried, asked.feed, asked.wanted, inhibitor),
+    [asked, inhibitor],
+  );
   const regardless = useMemo(() => restrictorWanted(asked.tried, NO_WATER, asked.wanted), [asked]);
   return (
     <>
@@ -74,7 +78,13 @@ export function RecoveryWanted({ file, own, tried }: RecoveryWantedProps) {
         />
       ))}
       <div aria-live="polite">
-        <Answer answer={answer} regardless={regardless} own={own} wanted={asked.wanted} />
+        <Answer
+          answer={inhibitor === "notSaid" ? asWanted(regardless, answer) : answer}
+          regardless={regardless}
+          own={own}
+          wanted={asked.wanted}
+          inhibitor={inhibitor}
+        />
       </div>
     </>
   );
@@ -86,9 +96,19 @@ interface AnswerProps {
   readonly regardless: Outcome<RestrictorAnswer>;
   readonly own: Restrictor;
   readonly wanted: Wanted;
+  readonly inhibitor: Inhibitor;
 }
 
-function Answer({ answer, regardless, own, wanted }: AnswerProps) {
+/** The restrictor as wanted, beside where scale would begin without an inhibitor. */
+const asWanted = (
+  regardless: Outcome<RestrictorAnswer>,
+  without: Outcome<RestrictorAnswer>,
+): Outcome<RestrictorAnswer> =>
+  regardless.kind === "known" && without.kind === "known"
+    ? { ...regardless, value: { ...regardless.value, scale: without.value.scale } }
+    : regardless;
+
+function Answer({ answer, regardless, own, wanted, inhibitor }: AnswerProps) {
   if (answer.kind !== "known") return <Band>{whyNot(answer)}</Band>;
   const { ratedLPerH, ratedKPa, recovery, scale, setBy } = answer.value;
   const nowLPerH = restrictorLPerH(own, ratedKPa, RATED_C);
@@ -115,6 +135,7 @@ function Answer({ answer, regardless, own, wanted }: AnswerProps) {
           )}
         </p>
       ) : null}
+      {inhibitor === "none" ? null : <p>{inhibitorText(inhibitor)}</p>}
       {SEASONS.map((season) => (
         <p key={season} className="note">
           {`${words.seasons[season]}: ${scaleText(scale[season])}`}
@@ -124,6 +145,11 @@ function Answer({ answer, regardless, own, wanted }: AnswerProps) {
     </Band>
   );
 }
+
+const inhibitorText = (inhibitor: Exclude<Inhibitor, "none">): string =>
+  inhibitor === "notSaid"
+    ? words.inhibitorNotSaid
+    : words.inhibitorHolds(inSign(String(inhibitor.calciteIndex), messages.decimalSign));
 
 function scaleText(scale: Outcome<HighestRecovery>): string {
   if (scale.kind !== "known") return whyNot(scale);

@@ -2,7 +2,7 @@ import { known } from "@tapside/quantities";
 import { operatingPoint, simpleUnit } from "@tapside/reverse-osmosis";
 import type { WaterAnalysis } from "@tapside/water";
 import { describe, expect, it } from "vitest";
-import { feedIn, restrictorWanted } from "./restrictor-wanted.ts";
+import { feedIn, inhibitorOf, restrictorWanted } from "./restrictor-wanted.ts";
 
 const unit = simpleUnit(
   { areaM2: 1.5, waterLPerM2HBar: 4.2, saltLPerM2H: 0.65, polarisation: 1.1 },
@@ -48,6 +48,31 @@ describe("the restrictor for a wanted recovery", () => {
     expect(scale.summer).toMatchObject({ kind: "known", value: { mineral: "calcite" } });
     const limit = scale.summer.kind === "known" ? scale.summer.value.recovery : 0;
     expect(recovery.summer.value).toBeLessThanOrEqual(limit + 1e-6);
+  });
+  it("a scale inhibitor lets calcite rise to what its label holds, and nothing else", () => {
+    const limit = (inhibitor: Parameters<typeof restrictorWanted>[3]) => {
+      const answer = restrictorWanted(tried, inBoth(hard), { ...wanted, recovery: 0.7 }, inhibitor);
+      const scale = answer.kind === "known" ? answer.value.scale.summer : answer;
+      if (scale.kind !== "known" || !("recovery" in scale.value)) throw new Error(scale.kind);
+      return scale.value.recovery as number;
+    };
+    expect(limit({ calciteIndex: 0 })).toBe(limit("none"));
+    expect(limit({ calciteIndex: 0.5 })).toBeGreaterThan(limit("none") + 0.1);
+    const glassy = { ...soft, ions: { ...soft.ions, SiO2: 60 } };
+    const bySilica = (inhibitor: Parameters<typeof restrictorWanted>[3]) =>
+      restrictorWanted(tried, inBoth(glassy), { ...wanted, recovery: 0.7 }, inhibitor);
+    expect(bySilica({ calciteIndex: 2 })).toEqual(bySilica("none"));
+    expect(bySilica("none")).toMatchObject({
+      value: { scale: { winter: { value: { mineral: "amorphousSilica" } } } },
+    });
+  });
+  it("an inhibitor counts while it is fitted; a label that says nothing is not taken for one that holds", () => {
+    const part = { id: "a", unit: "unit", role: "scaleInhibitor" } as const;
+    const of = (...parts: Parameters<typeof inhibitorOf>[0]["parts"]) => inhibitorOf({ parts });
+    expect(of()).toBe("none");
+    expect(of(part)).toBe("notSaid");
+    expect(of({ ...part, heldCalciteIndex: 1.5 })).toEqual({ calciteIndex: 1.5 });
+    expect(of({ ...part, heldCalciteIndex: 1.5, removedOn: "2026-01-01" }, part)).toBe("notSaid");
   });
   it("is answered without a word of scale where nobody read the feed", () => {
     const file = { visits: [], instruments: new Map() } as unknown as Parameters<typeof feedIn>[0];

@@ -23,17 +23,31 @@ export function feedIn(file: UnitFile, temperatureC: number): Outcome<WaterAnaly
   return mapOutcome(waterAtOnce(readings), (water) => feedInSeason(water, temperatureC));
 }
 
+/** What is known of a scale inhibitor in the chain: none, one whose label says what it holds, one whose label does not. */
+export type Inhibitor = "none" | "notSaid" | { readonly calciteIndex: number };
+
+export function inhibitorOf({ parts }: Pick<UnitFile, "parts">): Inhibitor {
+  const fitted = parts.filter(({ role, removedOn }) => role === "scaleInhibitor" && !removedOn);
+  if (fitted.length === 0) return "none";
+  const held = Math.max(
+    ...fitted.map(({ heldCalciteIndex }) => heldCalciteIndex ?? Number.NEGATIVE_INFINITY),
+  );
+  return Number.isFinite(held) ? { calciteIndex: held } : "notSaid";
+}
+
 /** The restrictor for a recovery wanted of this unit in the warmer season, held below scale in both. */
 export function restrictorWanted(
   { unit, conditions }: UnitAsRead,
   feed: Readonly<Record<Season, Outcome<WaterAnalysis>>>,
   { recovery, seasons }: Wanted,
+  inhibitor: Inhibitor = "none",
 ): Outcome<RestrictorAnswer> {
   const { winter, summer } = feed;
   const at = (temperatureC: number) => ({ ...conditions, temperatureC, tankPressureKPaGauge: 0 });
   const question: RestrictorQuestion = {
     seasons: { winter: at(seasons.winter), summer: at(seasons.summer) },
     wantedRecovery: recovery,
+    ...(typeof inhibitor === "object" && { limits: inhibitor }),
     ...(winter.kind === "known" &&
       summer.kind === "known" && { feed: { winter: winter.value, summer: summer.value } }),
   };

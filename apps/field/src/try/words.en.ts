@@ -99,6 +99,10 @@ export const tryEn = {
   } as Readonly<Record<ScaleMineral, string>>,
   scaleFrom: (mineral: string, recovery: string) => `${mineral} may settle above ${recovery}`,
   noScale: (recovery: string) => `nothing settles up to ${recovery}`,
+  inhibitorNotSaid:
+    "A scale inhibitor is fitted; its label's saturation index is not in the record, so it cannot be told what it holds back. Not kept below scale; without it:",
+  inhibitorHolds: (index: string) =>
+    `Calcite to a saturation index of ${index}, as the scale inhibitor's label says, while it is not used up; other minerals to 0.`,
   restrictorCare:
     "With the tank empty. Scale is told to about ± 5 points and needs time to settle. Close the feed and let the pressure off before changing a restrictor.",
   estimate:

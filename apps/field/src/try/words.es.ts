@@ -84,6 +84,10 @@ export const tryEs: Packs["visit"]["tryOut"] = {
   minerals: { calcite: "calcita", gypsum: "yeso", fluorite: "fluorita", amorphousSilica: "sílice" },
   scaleFrom: (mineral, recovery) => `por encima de ${recovery} puede depositarse ${mineral}`,
   noScale: (recovery) => `nada se deposita hasta ${recovery}`,
+  inhibitorNotSaid:
+    "Hay un inhibidor de sarro; el índice de saturación de su etiqueta no está en el registro, así que no se puede saber cuánto retiene. No limitada por incrustación; sin él:",
+  inhibitorHolds: (index) =>
+    `Calcita hasta un índice de saturación de ${index}, como dice la etiqueta del inhibidor, mientras no esté agotado; otros minerales hasta 0.`,
   restrictorCare:
     "Con el tanque vacío. La incrustación se estima a unos ± 5 puntos y tarda en depositarse. Cierre la entrada y quite la presión antes de cambiar un restrictor.",
   estimate:

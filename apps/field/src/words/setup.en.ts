@@ -111,6 +111,7 @@ export const setupEn = {
     role: "Part",
     ratedLitres: "Rated volume",
     ratedChlorine: "rated at chlorine",
+    heldCalciteIndex: "Label: calcite saturation index it holds in the concentrate (blank: not said)",
     meterAtFitting: "Water meter when it was fitted",
     ratedHours: "Made for, hours",
     hoursAtFitting: "Hour counter when it was fitted",

@@ -110,6 +110,8 @@ export const setupEs: Packs["first"]["setup"] = {
     role: "Pieza",
     ratedLitres: "Volumen nominal",
     ratedChlorine: "nominal con cloro de",
+    heldCalciteIndex:
+      "Etiqueta: índice de saturación de calcita que retiene en el concentrado (en blanco: no lo dice)",
     meterAtFitting: "Medidor de agua al colocarla",
     ratedHours: "Hecha para, horas",
     hoursAtFitting: "Contador de horas al instalarla",

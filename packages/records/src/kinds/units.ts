@@ -102,6 +102,8 @@ export interface Part {
   readonly ratedLitres?: number;
   /** Chlorine at which the carbon is rated, mg/L. Capacity goes as its inverse. */
   readonly ratedChlorineMgPerL?: number;
+  /** Of a scale inhibitor: saturation index of calcite in the concentrate that its label says it holds. */
+  readonly heldCalciteIndex?: number;
   readonly meterAtFittingM3?: number;
   /** Hours of running it is made for: a UV lamp, what an appliance counts. */
   readonly ratedHours?: number;

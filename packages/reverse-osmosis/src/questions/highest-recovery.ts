@@ -23,6 +23,8 @@ export interface HighestRecovery {
 export interface ScalingLimits {
   /** Saturation index allowed in the concentrate; 0 when not given: nothing can settle. */
   readonly saturationIndex?: number;
+  /** The same for calcite alone, where a scale inhibitor holds it back. */
+  readonly calciteIndex?: number;
   readonly rejections?: Rejections;
 }
 
@@ -31,7 +33,7 @@ const most = 0.75;
 /**
  * Highest recovery at which the concentrate of this feed lays down no scale at its temperature, and which mineral sets it.
  *
- * Formula: largest Y with SI(concentrate of `splitStream`) ≤ limit for calcite, gypsum, fluorite and amorphous silica; bisection
+ * Formula: largest Y with SI(concentrate of `splitStream`) ≤ its limit for calcite, gypsum, fluorite and amorphous silica; bisection
  * Source: saturation by `speciate` (P82 constants); rejections: common practice.
  * Range: recovery to 0.75; a feed that is over the limit by itself is refused with its mineral and index.
  * Error: 0.1 in SI, about 5 points of recovery; scale needs time, and many units run above it for years (common practice).
@@ -44,21 +46,20 @@ const most = 0.75;
  * ```
  */
 export function highestRecovery(feed: WaterAnalysis, limits: ScalingLimits = {}): Outcome<HighestRecovery> {
-  const { saturationIndex = 0, rejections = usualRejections } = limits;
+  const { rejections = usualRejections } = limits;
   return mapOutcome(speciate(feed), (water) => {
-    const own = worst(water.saturation);
-    if (own.index > saturationIndex)
-      return refused("feed-already-scales", { mineral: own.mineral, index: own.index });
-    const at = (recovery: number) => concentrateWorst(water, rejections, recovery);
+    const own = worst(water.saturation, limits);
+    if (own.over > 0) return refused("feed-already-scales", { mineral: own.mineral, index: own.index });
+    const at = (recovery: number) => concentrateWorst(water, { ...limits, rejections }, recovery);
     const end = at(most);
     if (end.kind !== "known") return end;
-    if (end.value.index <= saturationIndex) return known({ recovery: most });
+    if (end.value.over <= 0) return known({ recovery: most });
     let [low, high, mineral] = [0, most, end.value.mineral];
     for (let n = 0; n < 24; n++) {
       const middle = (low + high) / 2;
       const one = at(middle);
       if (one.kind !== "known") return one;
-      if (one.value.index <= saturationIndex) low = middle;
+      if (one.value.over <= 0) low = middle;
       else {
         high = middle;
         mineral = one.value.mineral;
@@ -71,18 +72,29 @@ export function highestRecovery(feed: WaterAnalysis, limits: ScalingLimits = {})
 interface Worst {
   readonly mineral: ScaleMineral;
   readonly index: number;
+  /** How far above its limit. */
+  readonly over: number;
 }
 
-function worst(saturation: SaturationIndices): Worst {
-  const all = MINERALS.map((mineral) => ({ mineral, index: saturation[mineral] })).filter((one) =>
-    Number.isFinite(one.index),
-  );
-  return all.reduce((a, b) => (b.index > a.index ? b : a), { mineral: "calcite", index: -99 } as Worst);
+function worst(saturation: SaturationIndices, { saturationIndex = 0, calciteIndex }: ScalingLimits): Worst {
+  const allowed = (mineral: ScaleMineral) =>
+    mineral === "calcite" ? (calciteIndex ?? saturationIndex) : saturationIndex;
+  const all = MINERALS.map((mineral): Worst => {
+    const index = saturation[mineral];
+    return { mineral, index, over: index - allowed(mineral) };
+  }).filter((one) => Number.isFinite(one.index));
+  return all.reduce((a, b) => (b.over > a.over ? b : a), { mineral: "calcite", index: -99, over: -99 });
 }
 
-function concentrateWorst(feed: ConservedWater, rejections: Rejections, recovery: number): Outcome<Worst> {
-  if (!(recovery > 0)) return mapOutcome(speciateConserved(feed), (water) => known(worst(water.saturation)));
-  return mapOutcome(splitStream(feed, rejections, recovery), ({ concentrate }) =>
-    mapOutcome(speciateConserved(concentrate), (water) => known(worst(water.saturation))),
+function concentrateWorst(
+  feed: ConservedWater,
+  limits: ScalingLimits & { readonly rejections: Rejections },
+  recovery: number,
+): Outcome<Worst> {
+  const worstOf = (water: ConservedWater) =>
+    mapOutcome(speciateConserved(water), ({ saturation }) => known(worst(saturation, limits)));
+  if (!(recovery > 0)) return worstOf(feed);
+  return mapOutcome(splitStream(feed, limits.rejections, recovery), ({ concentrate }) =>
+    worstOf(concentrate),
   );
 }

@@ -1,7 +1,9 @@
+import { speciate, speciateConserved, splitStream } from "@tapside/water";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { operatingPoint } from "../operating-point.ts";
 import { simpleUnit } from "../simple-unit.ts";
+import { usualRejections } from "../usual-rejections.ts";
 import { bestCharge } from "./best-charge.ts";
 import { highestRecovery } from "./highest-recovery.ts";
 import { restrictorForRecovery } from "./restrictor-for-recovery.ts";
@@ -70,6 +72,13 @@ describe("scale in the concentrate", () => {
     const [winter, summer] = [known(highestRecovery(hard(6))), known(highestRecovery(hard(20)))];
     expect(winter.mineral).toBe("calcite");
     expect(summer.recovery).toBeLessThan(winter.recovery);
+  });
+  it("where calcite may rise further it is what settles there, and the answer's concentrate has just that index", () => {
+    const held = known(highestRecovery(hard(20), { calciteIndex: 0.4 }));
+    expect(held.mineral).toBe("calcite");
+    expect(held.recovery).toBeGreaterThan(known(highestRecovery(hard(20))).recovery);
+    const { concentrate } = known(splitStream(known(speciate(hard(20))), usualRejections, held.recovery));
+    expect(known(speciateConserved(concentrate)).saturation.calcite).toBeCloseTo(0.4, 4);
   });
   it("a feed that lays down scale by itself is refused with its mineral", () => {
     expect(highestRecovery({ ...hard(20), pH: 8.4 })).toMatchObject({

@@ -199,6 +199,18 @@ export const partSpecs = (role: PartRole | undefined): readonly FieldSpec[] => [
         } as const,
       ]
     : []),
+  ...(role === "scaleInhibitor"
+    ? [
+        {
+          kind: "number",
+          field: "heldCalciteIndex",
+          label: part.heldCalciteIndex,
+          baseUnit: "",
+          units: [""],
+          range: [0, 3],
+        } as const,
+      ]
+    : []),
   ...(role === "uvLamp" || role === "softener" ? hourSpecs : []),
   {
     kind: "number",
