@@ -3,6 +3,7 @@ import { type ExpectedPort, expectedReadings, type Today, usualScatter } from ".
 import { drawnReading, normals } from "./internal/drawn-reading.test-helper.ts";
 import { simpleUnit } from "./simple-unit.ts";
 import type { Unit } from "./unit.ts";
+import { usualPermeatePump as permeatePump } from "./usual-permeate-pump.ts";
 
 const usual: Unit = {
   ...simpleUnit(
@@ -26,6 +27,12 @@ const cases: readonly (readonly [string, Unit, Today])[] = [
     "brackish behind a booster",
     { ...usual, booster: { shutOffRiseKPa: 300, openFlowLPerH: 240 } },
     day(300, 18, 3000),
+  ],
+  ["a permeate pump", { ...usual, permeatePump, shutOff: { ratio: 0.8 } }, day(410, 13, 280)],
+  [
+    "a permeate pump, cold and weak, a tenth of feed blended in",
+    { ...usual, permeatePump, shutOff: { ratio: 0.75 }, blendFraction: 0.1 },
+    day(240, 5, 400),
   ],
   ["a vented tank", { ...usual, storage: "vented" }, day(330, 22, 420)],
   ["a tenth of feed blended in", { ...usual, blendFraction: 0.1 }, day(380, 15, 320)],

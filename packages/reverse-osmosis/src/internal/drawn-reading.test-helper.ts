@@ -38,6 +38,13 @@ export function drawnReading(
     })),
     restrictor: { ...unit.restrictor, scale: Math.exp(normal() * s.restrictorRelative) },
     ...(unit.blendFraction && { blendFraction: unit.blendFraction * Math.exp(normal() * s.blendRelative) }),
+    ...(unit.permeatePump && {
+      permeatePump: {
+        ...unit.permeatePump,
+        strokeRatio: unit.permeatePump.strokeRatio * Math.exp(normal() * s.strokeRatioRelative),
+        inletKPa: Math.max(0, unit.permeatePump.inletKPa + normal() * s.pumpInletKPa),
+      },
+    }),
     shutOff: { ...unit.shutOff, ratio: unit.shutOff.ratio + normal() * s.shutOffRatio },
     tanks: unit.tanks.map((t) => ({
       ...t,
