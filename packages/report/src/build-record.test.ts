@@ -171,6 +171,21 @@ describe("the sign beside a number", () => {
     expect(signed.map(({ title }) => title)).toContain("Delivered TDS");
   });
 
+  it("outside the label as found and only unexpected as left, a row names both that it was held against", () => {
+    const content = demoRecord(1, (file) =>
+      withLastVisit(file, (visit) => {
+        const read = visit.readings.asFound.deliveredTds!;
+        const asFound = { ...visit.readings.asFound, deliveredTds: { ...read, raw: "400", value: 400 } };
+        return { ...visit, readings: { asFound, asLeft: { ...visit.readings.asLeft, deliveredTds: read } } };
+      }),
+    );
+    const table = content.blocks.find((block) => block.kind === "readings");
+    const row =
+      table?.kind === "readings" ? table.rows.find(({ title }) => title === "Delivered TDS") : undefined;
+    expect([row?.asFound.mark, row?.asLeft.mark]).toEqual(["outside", "notExpected"]);
+    expect(row?.limit).toMatch(/\d ppm.*; .*: this unit today$/);
+  });
+
   it("a healthy unit has none", () => {
     expect(new Set(Object.values(marks(10)))).toEqual(new Set(["none"]));
   });
