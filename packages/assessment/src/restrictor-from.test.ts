@@ -1,4 +1,6 @@
 import type { UnitFile } from "@tapside/records";
+import { LINES } from "@tapside/reverse-osmosis";
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { assess } from "./assess.ts";
 import { context, cup, fileOf, N1, ppm, type TypedReadings, visitOf } from "./testing/build.ts";
@@ -128,5 +130,44 @@ describe("lines with a length", () => {
     expect(bore(lines)).toEqual({ id: "drainTubeBore", value: 4.318, unit: "mm", origin: "house" });
     expect(bore({ ...lines, drainTubeBoreMm: 6 })).toMatchObject({ value: 6, origin: "unit" });
     expect(bore(N1)).toBeUndefined();
+  });
+});
+
+describe("whatever is written of restrictor and lines", () => {
+  const number = fc.oneof(fc.constantFrom(0, -1, 1e-9, 1e9), fc.double({ min: 0.01, max: 50, noNaN: true }));
+  const numbers = fc.record(
+    Object.fromEntries(
+      [
+        "restrictorLPerH",
+        "restrictorAtKPaGauge",
+        "restrictorAtC",
+        "restrictorBoreMm",
+        "restrictorLengthM",
+        ...LINES.flatMap((line) => [`${line}TubeLengthM`, `${line}TubeBoreMm`]),
+      ].map((field) => [field, number]),
+    ),
+    { requiredKeys: [] },
+  );
+  const kinds = fc.record(
+    {
+      restrictorKind: fc.constantFrom("rated", "capillary", "orifice", "measured"),
+      restrictorLaw: fc.constantFrom("laminar", "orifice"),
+    },
+    { requiredKeys: [] },
+  );
+  const lost = (value: unknown): boolean =>
+    typeof value === "number"
+      ? !Number.isFinite(value)
+      : typeof value === "object" && value !== null && Object.values(value).some(lost);
+
+  it("is judged, or named, never with a number that is none", () => {
+    const before = visitOf("before", "commissioning", "2026-01-10", read(30));
+    fc.assert(
+      fc.property(kinds, numbers, fc.boolean(), (kind, more, seen) => {
+        const unit = { ...N1, tankL: 53, ...kind, ...more } as Unit;
+        expect(lost(judge(unit, { ...read(25), ...today(7) }, ...(seen ? [before] : [])))).toBe(false);
+      }),
+      { numRuns: 150 },
+    );
   });
 });
