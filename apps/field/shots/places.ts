@@ -99,7 +99,7 @@ export const PLACES: Readonly<Record<string, readonly Place[]>> = {
   "/unit/:id/restrictor": [
     unit("restrictor", "/restrictor", "shots-unit"),
     {
-      ...unit("restrictor-capillary", "/restrictor"),
+      ...unit("restrictor-capillary", "/restrictor", "demo:28:unit"),
       before: async (page) => {
         await page.locator(".found-kinds button").nth(1).click();
         await key(page, ".6");
@@ -108,14 +108,14 @@ export const PLACES: Readonly<Record<string, readonly Place[]>> = {
       },
     },
     {
-      ...unit("restrictor-measured", "/restrictor", "demo:28:unit"),
+      ...unit("restrictor-measured", "/restrictor", "demo:40:unit"),
       before: (page) => page.locator(".found-kinds button").nth(3).click(),
     },
   ],
   "/unit/:id/lines": [
     unit("lines", "/lines", "shots-unit"),
     {
-      ...unit("lines-typed", "/lines"),
+      ...unit("lines-typed", "/lines", "demo:40:unit"),
       before: async (page) => {
         await key(page, "3.5");
         await page.locator(".thumb .next").click();

@@ -1,5 +1,5 @@
 import type { Unit } from "@tapside/records";
-import { unitFile } from "@tapside/records";
+import { unitFile, unitTitle } from "@tapside/records";
 import { LINES, type Line, lineAsFound, lineLossKPa } from "@tapside/reverse-osmosis";
 import { inSign } from "@tapside/words";
 import { useState } from "react";
@@ -25,7 +25,7 @@ export function LinesScreen({ id }: { id: string }) {
       key={line}
       unit={unit}
       title={words.lines}
-      subtitle={[file.site.name, unit.name].filter(Boolean).join(", ")}
+      subtitle={unitTitle(file)}
       specs={lineSpecs(line)}
       head={
         <Kinds

@@ -1,5 +1,5 @@
 import type { RestrictorKind, Unit } from "@tapside/records";
-import { unitFile } from "@tapside/records";
+import { unitFile, unitTitle } from "@tapside/records";
 import { capillaryFlow, type Restrictor, restrictorAsFound, restrictorLPerH } from "@tapside/reverse-osmosis";
 import { inSign } from "@tapside/words";
 import { shownIn } from "../look/read-number.ts";
@@ -29,7 +29,7 @@ export function RestrictorScreen({ id }: { id: string }) {
       key={`${kind} ${unit.restrictorLaw}`}
       unit={unit}
       title={words.restrictor}
-      subtitle={[file.site.name, unit.name].filter(Boolean).join(", ")}
+      subtitle={unitTitle(file)}
       specs={
         kind && !(kind === "measured" && !unit.restrictorLaw)
           ? restrictorSpecs({ ...unit, restrictorKind: kind })

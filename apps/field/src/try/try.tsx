@@ -1,6 +1,7 @@
 import { elementAsNew, type UnitAsRead, unitAsRead } from "@tapside/assessment";
 import { converted, type Outcome } from "@tapside/quantities";
 import { type UnitFile, unitFile, unitTitle } from "@tapside/records";
+import { capillaryFlow } from "@tapside/reverse-osmosis";
 import { useMemo, useState } from "react";
 import { Band } from "../look/band.tsx";
 import { Screen } from "../look/screen.tsx";
@@ -82,6 +83,7 @@ function Bench({ file, base }: { file: UnitFile; base: UnitAsRead }) {
           {() => <RecoveryWanted file={file} own={base.unit.restrictor} tried={asTried} />}
         </Fold>
         <Band tint>
+          {beyondLaminar(asTried) ? <p>{words.beyondLaminar}</p> : null}
           <p className="note">{words.estimate}</p>
         </Band>
       </div>
@@ -95,6 +97,14 @@ function Bench({ file, base }: { file: UnitFile; base: UnitAsRead }) {
       />
     </Screen>
   );
+}
+
+/** A capillary driven faster than its law holds, at the pressure and warmth that are tried. */
+function beyondLaminar({ unit, conditions }: UnitAsRead): boolean {
+  const { restrictor } = unit;
+  if (restrictor.kind !== "capillary") return false;
+  const { feedPressureKPaGauge, temperatureC } = conditions;
+  return capillaryFlow(restrictor, feedPressureKPaGauge, temperatureC).regime === "beyond-laminar";
 }
 
 interface AnswerProps {

@@ -105,6 +105,8 @@ export const tryEn = {
     `Calcite to a saturation index of ${index}, as the scale inhibitor's label says, while it is not used up; other minerals to 0.`,
   restrictorCare:
     "With the tank empty. Scale is told to about ± 5 points and needs time to settle. Close the feed and let the pressure off before changing a restrictor.",
+  beyondLaminar:
+    "The capillary works beyond its laminar range: away from what was read its flow is told to ±\u00a020\u00a0%.",
   estimate:
     "Estimate from the model: about ± 12 % in time, ± 20 % in ppm. Pressure above the plate needs a reducing valve.",
 };

@@ -90,6 +90,8 @@ export const tryEs: Packs["visit"]["tryOut"] = {
     `Calcita hasta un índice de saturación de ${index}, como dice la etiqueta del inhibidor, mientras no esté agotado; otros minerales hasta 0.`,
   restrictorCare:
     "Con el tanque vacío. La incrustación se estima a unos ± 5 puntos y tarda en depositarse. Cierre la entrada y quite la presión antes de cambiar un restrictor.",
+  beyondLaminar:
+    "El capilar trabaja fuera de su rango laminar: lejos de lo leído su caudal se conoce a ±\u00a020\u00a0%.",
   estimate:
     "Estimación del modelo: alrededor de ± 12 % en tiempo, ± 20 % en ppm. Una presión por encima de la placa exige una válvula reductora.",
 };
