@@ -18,7 +18,7 @@ export const question: Messages["question"] = ({ id, slots, detail = {} }) => {
     case "flowingAboveStatic":
       return "Flowing pressure above standing pressure: swapped?";
     case "tankAboveFeedPressure":
-      return "Tank far above the feed: re-pressure pump, or a slip?";
+      return "Tank far above the feed: a re-pressure or permeate pump the record does not name, or a slip?";
     case "tankRoseWhileDrawing":
       return "The tank gauge rose while drawing: swapped?";
     case "permeateAboveFeed":

@@ -18,7 +18,7 @@ export const question: Messages["question"] = ({ id, slots, detail = {} }) => {
     case "flowingAboveStatic":
       return "Presión con flujo mayor que sin flujo: ¿cambiadas?";
     case "tankAboveFeedPressure":
-      return "Tanque muy por encima de la entrada: ¿bomba de represurización, o un error?";
+      return "Tanque muy por encima de la entrada: ¿una bomba de represurización o de permeado que el registro no nombra, o un error?";
     case "tankRoseWhileDrawing":
       return "El manómetro del tanque subió al extraer: ¿lecturas cambiadas?";
     case "permeateAboveFeed":
