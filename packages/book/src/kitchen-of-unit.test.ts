@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs";
+import { remedy } from "@tapside/kitchen";
 import { bookOf, EMPTY_STATE, fold, importFile, type UnitFile, unitFile } from "@tapside/records";
 import { describe, expect, it } from "vitest";
 import { kitchenOfUnit, usesOf } from "./kitchen-of-unit.ts";
@@ -56,6 +57,20 @@ describe("the kitchen of a unit", () => {
   it("is not known while nothing is told of any appliance", () => {
     const bare = withAppliance({ litresPerDay: undefined as never });
     expect(kitchenOfUnit(bare, context)).toEqual({ kind: "missing", missing: ["appliance.litresPerDay"] });
+  });
+  it("with a permeate pump makes more, known less well", () => {
+    const kitchen = (permeatePump: boolean) => {
+      const told = withAppliance({ litresPerDay: 50 });
+      const one = kitchenOfUnit({ ...told, unit: { ...told.unit, permeatePump } }, context);
+      if (one.kind !== "known") throw new Error(one.kind);
+      const serves = remedy("asItIs", one.value, { madeRelative: one.value.madeRelative })?.answer;
+      if (serves?.kind !== "known") throw new Error("serves nothing");
+      return { u: one.value.madeRelative, ...serves.value.serves };
+    };
+    const [bare, pumped] = [kitchen(false), kitchen(true)];
+    expect(pumped.u).toBeGreaterThan(bare.u);
+    expect(pumped.value).toBeGreaterThan(bare.value);
+    expect(pumped.low / pumped.value).toBeLessThan(bare.low / bare.value);
   });
   it("stands in the coldest water the unit was read in", () => {
     const told = kitchenOfUnit(file, context);

@@ -51,11 +51,16 @@ export function kitchenOfUnit(file: UnitFile, context: Context): Outcome<Kitchen
       unit: asRead.unit,
       situation: { ...asRead, conditions: { ...asRead.conditions, temperatureC } },
       uses,
-      madeRelative: asRead.visit === undefined ? MADE_RELATIVE.nameplate : MADE_RELATIVE.read,
+      madeRelative: madeRelativeOf(asRead),
       told,
       asRead,
     });
   });
+}
+
+function madeRelativeOf({ visit, unit }: UnitAsRead): number {
+  const known = visit === undefined ? MADE_RELATIVE.nameplate : MADE_RELATIVE.read;
+  return unit.permeatePump ? Math.hypot(known, MADE_RELATIVE.permeatePump) : known;
 }
 
 function toldOf(appliance: Appliance, counter: ApplianceUse | undefined): Told {
