@@ -69,7 +69,9 @@ async function drainAt(temperature?: string): Promise<number> {
 it("a capillary is said in ten taps, on our own keypad, and drains as its bore and length let by", async () => {
   const { page } = phone;
   await drainAt("20");
-  await at("/unit/unit/edit");
+  await at("/unit/unit/at/element");
+  await page.getByRole("link", { name: /^Restrictor/ }).waitFor();
+  await phone.checkAccess("at the element");
   taps = 0;
   await press(/^Restrictor/);
   await said().getByText("Press what hangs there").waitFor();

@@ -3,6 +3,7 @@ import type { PartRole, Phase, Reading, SlotId, UnitFile } from "@tapside/record
 import { unitFile, unitTitle } from "@tapside/records";
 import { inSign } from "@tapside/words";
 import { useMemo } from "react";
+import { FoundBands } from "../found/found-bands.tsx";
 import { Band } from "../look/band.tsx";
 import { Heading } from "../look/heading.tsx";
 import { Screen } from "../look/screen.tsx";
@@ -84,6 +85,7 @@ export function UnitAtScreen({ id, band }: { id: string; band: string }) {
           <p className="note">{words.lotAnd(part.lot ?? "", part.serial ?? "")}</p>
         </Band>
       ))}
+      {band === "element" ? <FoundBands unit={file.unit} /> : null}
       {band === "outlet" ? <LimitsHere file={file} /> : null}
       {band === "tap" ? <Neighbours id={id} /> : null}
       <ReadHere file={file} slots={place.slots} product={PRODUCT.includes(band)} />
