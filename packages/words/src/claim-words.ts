@@ -51,9 +51,6 @@ export interface ClaimWords {
   lot(lot: string): string;
   readonly noLot: string;
   serial(serial: string): string;
-  until(day: string): string;
-  readonly optional: string;
-  readonly decisions: Readonly<Record<string, string>>;
   readonly stillOpen: string;
   record(day: string, revision: number, mark: string): string;
 }

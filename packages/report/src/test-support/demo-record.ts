@@ -10,7 +10,7 @@ import { buildClaim } from "../claim.ts";
 const here = (path: string) => new URL(path, import.meta.url);
 const content = importFile(readFileSync(here("../../../../examples/larkmoor.tapside.json"), "utf8"));
 if (content.kind !== "known") throw new Error("the demo district does not import");
-const book = bookOf(fold(EMPTY_STATE, content.value.changes));
+export const book = bookOf(fold(EMPTY_STATE, content.value.changes));
 
 export const demoUnit = (n: number): UnitFile => unitFile(book, `demo:${n}:unit`)!;
 /** The units written by hand; the generated ones are tried where they are made. */

@@ -5,7 +5,7 @@ const on = writtenDay("en");
 
 export const claim: ClaimWords = {
   title: "Claim file",
-  visits: (count) => `${count} visits`,
+  visits: (count) => `${count} visit${count === 1 ? "" : "s"}`,
   titles: {
     unit: "The unit",
     water: "Water when it was fitted",
@@ -49,7 +49,7 @@ export const claim: ClaimWords = {
   tank: (litres, two, vented) => `${vented ? "vented tank" : "tank"} ${two ? "2 × " : ""}${litres} L`,
   store: "store",
   place: (place, site, from, until, why) =>
-    `${place}, ${site}: from ${from ? on(from) : "the beginning"}${until ? ` to ${on(until)}` : ""} (${why})`,
+    `${place}, ${site}: from ${from ? on(from) : "the beginning"}${until ? ` to ${on(until)}` : ""} (${WHY[why] ?? why})`,
   owner: (name, since) => `owner ${name} since ${on(since)}`,
   notDetectedAt: (value) => `not detected at ${value}`,
   inVolume: (litres) => `for ${litres} L`,
@@ -74,9 +74,12 @@ export const claim: ClaimWords = {
   lot: (lot) => `lot ${lot}`,
   noLot: "lot not written",
   serial: (serial) => `serial ${serial}`,
-  until: (day) => `until ${on(day)}`,
-  optional: "RO optional",
-  decisions: {},
   stillOpen: "still open",
   record: (day, revision, mark) => `${on(day)}, revision ${revision}: mark ${mark}`,
+};
+
+const WHY: Readonly<Record<string, string>> = {
+  swapped: "changed for another",
+  back: "back from loan",
+  store: "to the store",
 };

@@ -76,15 +76,6 @@ export const claim: ClaimWords = {
   lot: (lot) => `lote ${lot}`,
   noLot: "lote no escrito",
   serial: (serial) => `serie ${serial}`,
-  until: (day) => `hasta ${on(day)}`,
-  optional: "ósmosis inversa opcional",
-  decisions: {
-    keep: "conserva el equipo",
-    takeOut: "quiere retirarlo",
-    undecided: "sin decidir",
-    accepted: "aceptado",
-    refused: "rechazado",
-  },
   stillOpen: "sigue pendiente",
   record: (day, revision, mark) => `${on(day)}, revisión ${revision}: marca ${mark}`,
 };
