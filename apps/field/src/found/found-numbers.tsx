@@ -98,7 +98,7 @@ export function FoundNumbers({ unit, title, subtitle, head, specs, said }: Found
             {specs.map((one) => {
               const own = one.field === typing && raw !== "";
               const value = kept(one.field);
-              const text = own ? raw : shownIn(value ?? one.otherwise, one.baseUnit, unitOf(one));
+              const text = own ? raw : asKept(value, one, unitOf(one));
               return (
                 <button
                   type="button"
@@ -135,6 +135,13 @@ export function FoundNumbers({ unit, title, subtitle, head, specs, said }: Found
       </Screen>
     </div>
   );
+}
+
+/** What is kept, or the default that counts until then, in the two digits a default has. */
+function asKept(value: number | undefined, spec: FoundSpec, unit: string): string {
+  if (value !== undefined) return shownIn(value, spec.baseUnit, unit);
+  const usual = shownIn(spec.otherwise, spec.baseUnit, unit);
+  return usual && String(Number(Number(usual).toPrecision(2)));
 }
 
 /** As many digits as a numeral of this height has room for. */
