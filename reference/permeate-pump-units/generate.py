@@ -4,7 +4,6 @@ Writes operating_points.csv and fillings.csv beside this file. Needs numpy and s
 Membrane, filters and booster are those of ../composed-ro-units/generate.py; the pump's equations and all choices are in SOURCE.md.
 """
 
-import csv
 import importlib.util
 import pathlib
 
@@ -157,14 +156,6 @@ def makes_water(unit, lift_kpa):
     return at["permeate_L_h"] > 0.1 and at["recovery"] < 0.8 and at["concentrate_mg_L"] < 60000
 
 
-def write(name, columns, rows):
-    with open(HERE / name, "w", newline="") as file:
-        out = csv.DictWriter(file, columns, lineterminator="\n")
-        out.writeheader()
-        for row in rows:
-            out.writerow({k: v if isinstance(v, str) else f"{v:.7g}" for k, v in row.items()})
-
-
 def main():
     rng = np.random.default_rng(70117)
     points, fillings = [], []
@@ -173,7 +164,7 @@ def main():
         lift = float(f"{rng.uniform(0.02, 1.3) * unit['feed_pressure_kPa_gauge']:.4g}")
         if makes_water(unit, lift):
             points.append({**unit, "tank_pressure_kPa_gauge": lift, **point(unit, lift)[0]})
-    write("operating_points.csv", [*composed.INPUTS, *PUMP, "tank_pressure_kPa_gauge", *POINT], points)
+    composed.write(HERE / "operating_points.csv", [*composed.INPUTS, *PUMP, "tank_pressure_kPa_gauge", *POINT], points)
     while len(fillings) < 16:
         unit = drawn(rng, f"F{len(fillings) + 1:02d}")
         unit["tank_L"] = float(f"{np.exp(rng.uniform(np.log(8), np.log(150))):.3g}")
@@ -188,7 +179,7 @@ def main():
                 fillings.append({**unit, **fill(unit)})
         except ValueError:  # somewhere on the way the drain all but dries up
             continue
-    write("fillings.csv", [*composed.INPUTS, *PUMP, *composed.TANK, *composed.FILLING], fillings)
+    composed.write(HERE / "fillings.csv", [*composed.INPUTS, *PUMP, *composed.TANK, *composed.FILLING], fillings)
 
 
 if __name__ == "__main__":

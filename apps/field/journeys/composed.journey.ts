@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
+import { expectedBand, expectedMiddle } from "./expected-band.ts";
 import { choose, fill } from "./kitchen.ts";
 import { closeBrowser, openBrowser, type Phone, pickUpPhone } from "./phone.ts";
 import { PLATE, smallBook, takeIn } from "./small-book.ts";
@@ -21,18 +22,8 @@ afterAll(async () => {
   await closeBrowser();
 });
 
-/** Ends of what is expected in a port's band. */
-async function band(port: string): Promise<readonly [low: number, high: number]> {
-  const name = await phone.page
-    .locator(".port", { hasText: port })
-    .locator("svg[aria-label^=expected]")
-    .getAttribute("aria-label");
-  const ends = /([\d.]+)–([\d.]+)/.exec(name ?? "");
-  if (!ends) throw new Error(`nothing expected at ${port}: ${name}`);
-  return [Number(ends[1]), Number(ends[2])];
-}
-
-const expected = async (port: string): Promise<number> => (await band(port)).reduce((a, b) => a + b) / 2;
+const band = (port: string) => expectedBand(phone.page, port);
+const expected = (port: string) => expectedMiddle(phone.page, port);
 
 /** The two numbers stand there when it is asked again. */
 async function askToday(texts: readonly string[] = []) {

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
+import { expectedMiddle } from "./expected-band.ts";
 import { closeBrowser, openBrowser, type Phone, pickUpPhone } from "./phone.ts";
 import { bookOnDisk } from "./read-book.ts";
 import { shoot } from "./shoot.ts";
@@ -35,17 +36,6 @@ afterAll(async () => {
   await closeBrowser();
 });
 
-/** Middle of what is expected in a port's band. */
-async function expected(port: string): Promise<number> {
-  const name = await phone.page
-    .locator(".port", { hasText: port })
-    .locator("svg[aria-label^=expected]")
-    .getAttribute("aria-label");
-  const ends = /([\d.]+)–([\d.]+)/.exec(name ?? "");
-  if (!ends) throw new Error(`nothing expected at ${port}: ${name}`);
-  return (Number(ends[1]) + Number(ends[2])) / 2;
-}
-
 /** Drain flow that should be read today, in water of another warmth when one is told; pressure and warmth stay as last typed. */
 async function drainAt(temperature?: string): Promise<number> {
   const { page } = phone;
@@ -63,7 +53,7 @@ async function drainAt(temperature?: string): Promise<number> {
     await next();
   }
   await page.locator(".port:visible").first().waitFor();
-  return expected("Drain flow");
+  return expectedMiddle(page, "Drain flow");
 }
 
 it("a capillary is said in ten taps, on our own keypad, and drains as its bore and length let by", async () => {
