@@ -6,6 +6,7 @@ import { amountOf, type PhaseReadings } from "./internal/amounts.ts";
 import { note, type Scene } from "./internal/scene.ts";
 import { cannotTell, judge } from "./judge.ts";
 import { rulesOf } from "./limits.ts";
+import { hasPermeatePump } from "./shut-off-ratio.ts";
 import { suitability } from "./suitability.ts";
 import { solidsAsRead } from "./water-figures.ts";
 
@@ -36,7 +37,7 @@ export function waterFindings(scene: Scene): Finding[] {
 
 /**
  * Water from the tank is normally 1.4 to 1.8 times the permeate to waste: most filling happens against pressure. A vented tank fills
- * against none; above the same bound something is wrong there too.
+ * against none, and a permeate pump keeps it off the element; above the same bound something is wrong there too.
  */
 function overMembrane({ readings, phase, file, context }: Scene): Finding[] {
   const [tank, membrane] = (["deliveredTds", "permeateTds"] as const).map((slot) =>
@@ -64,7 +65,14 @@ function overMembrane({ readings, phase, file, context }: Scene): Finding[] {
     rulesOf(context).deliveredOverMembrane,
     55,
   );
-  return [file.unit.ventedTank ? { ...judged, detail: { ...judged.detail, tank: "vented" } } : judged];
+  const why = fillsFreely(file);
+  return [why ? { ...judged, detail: { ...judged.detail, tank: why } } : judged];
+}
+
+/** Why the element does not feel the tank's pressure, where it does not. */
+function fillsFreely(file: UnitFile): "vented" | "pumped" | undefined {
+  if (file.unit.ventedTank) return "vented";
+  return hasPermeatePump(file) ? "pumped" : undefined;
 }
 
 /** What dissolved solids do not show, and where each is read in the feed. */

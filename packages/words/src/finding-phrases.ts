@@ -35,8 +35,10 @@ export interface FindingPhrases
   usable(now: string, atBest: string | undefined): string;
   readonly waterlogged: string;
   readonly nearFull: string;
-  readonly ventedGetsPast: string;
-  readonly ventedRatioNormal: string;
+  /** The tank's water against the permeate to waste where the element does not feel the tank: too much, and as it should be. */
+  readonly fillsFreely: Readonly<
+    Record<"vented" | "pumped", { readonly outside: string; readonly normal: string }>
+  >;
   tankRatioNormal(low: string, high: string): string;
   readonly judgeByFlow: string;
   /** A feed below the usual band that the booster makes up, and one it adds to; with the feed's pressure. */

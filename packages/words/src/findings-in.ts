@@ -82,8 +82,8 @@ function usualReason(say: FindingPhrases, finding: Finding, sign: DecimalSign): 
     case "carbonLeft":
       return carbonReason(say, detail, sign);
     case "deliveredOverMembrane":
-      if (detail.tank === "vented")
-        return finding.verdict === "outside" ? say.ventedGetsPast : say.ventedRatioNormal;
+      if (detail.tank === "vented" || detail.tank === "pumped")
+        return say.fillsFreely[detail.tank][finding.verdict === "outside" ? "outside" : "normal"];
       return finding.verdict === "outside"
         ? say.nearFull
         : say.tankRatioNormal(short(1.4, sign), short(1.8, sign));

@@ -74,8 +74,16 @@ export const finding = findingsIn({
   usable: (now, atBest) =>
     [`usable ${now} L`, atBest && `${atBest} L at the best charge`].filter(Boolean).join("; "),
   waterlogged: "less gas than the tank can hold: water on the air side",
-  ventedGetsPast: "filled in many short runs, or feed gets past",
-  ventedRatioNormal: "about the same is normal: a vented tank fills against nothing",
+  fillsFreely: {
+    vented: {
+      outside: "filled in many short runs, or feed gets past",
+      normal: "about the same is normal: a vented tank fills against nothing",
+    },
+    pumped: {
+      outside: "permeate pump stands, tank filled in many short runs, or feed gets past",
+      normal: "about the same is normal: the permeate pump keeps the tank off the membrane",
+    },
+  },
   nearFull: "tank kept near full, or feed gets past",
   tankRatioNormal: (low, high) => `${low} to ${high} is normal: the tank fills against pressure`,
   judgeByFlow: "judge by flow: many good sites run lower",

@@ -77,8 +77,17 @@ export const finding = findingsIn({
   usable: (now, atBest) =>
     [`útiles ${now} L`, atBest && `${atBest} L con la mejor carga`].filter(Boolean).join("; "),
   waterlogged: "menos gas del que cabe en el tanque: agua del lado del aire",
-  ventedGetsPast: "se llena en muchos tramos cortos, o se cuela agua de entrada",
-  ventedRatioNormal: "casi lo mismo es normal: el tanque sin presión se llena sin nada en contra",
+  fillsFreely: {
+    vented: {
+      outside: "se llena en muchos tramos cortos, o se cuela agua de entrada",
+      normal: "casi lo mismo es normal: el tanque sin presión se llena sin nada en contra",
+    },
+    pumped: {
+      outside:
+        "la bomba de permeado está parada, se llena en muchos tramos cortos, o se cuela agua de entrada",
+      normal: "casi lo mismo es normal: la bomba de permeado quita a la membrana la presión del tanque",
+    },
+  },
   nearFull: "tanque siempre casi lleno, o se cuela agua de entrada",
   tankRatioNormal: (low, high) => `de ${low} a ${high} es normal: el tanque se llena contra presión`,
   judgeByFlow: "juzgue por el caudal: muchos sitios buenos trabajan con menos",
