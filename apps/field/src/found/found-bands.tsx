@@ -1,11 +1,10 @@
 import type { Kept, Unit } from "@tapside/records";
 import { LINES, lineAsFound } from "@tapside/reverse-osmosis";
-import { inSign } from "@tapside/words";
 import { Band } from "../look/band.tsx";
 import { firstUnit } from "../look/first-unit.ts";
 import { shownIn } from "../look/read-number.ts";
 import { useBook } from "../store/use-book.ts";
-import { messages } from "../words/messages.ts";
+import { inDigits } from "../words/in-digits.ts";
 import { kindOf } from "./kind-of.ts";
 import { type FoundSpec, lineSpecs, restrictorSpecs } from "./specs.ts";
 import { foundWords as words } from "./words.ts";
@@ -18,8 +17,7 @@ export function FoundBands({ unit }: { unit: Kept<Unit> }) {
     const value = live.field(unit.id, spec.field);
     if (typeof value !== "number") return [];
     const shown = firstUnit(live, spec, value, pressure);
-    const text = Number(Number(shownIn(value, spec.baseUnit, shown)).toPrecision(4));
-    return [`${inSign(String(text), messages.decimalSign)}\u00a0${shown}`];
+    return [`${inDigits(Number(shownIn(value, spec.baseUnit, shown)), 4)}\u00a0${shown}`];
   };
   const kind = kindOf(unit);
   const restrictor = kind && [

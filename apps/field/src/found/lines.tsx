@@ -1,12 +1,11 @@
 import type { Unit } from "@tapside/records";
 import { unitFile, unitTitle } from "@tapside/records";
 import { LINES, type Line, lineAsFound, lineLossKPa } from "@tapside/reverse-osmosis";
-import { inSign } from "@tapside/words";
 import { useState } from "react";
 import { shownIn } from "../look/read-number.ts";
 import { Gone } from "../screens/gone.tsx";
 import { useBook } from "../store/use-book.ts";
-import { messages } from "../words/messages.ts";
+import { inDigits } from "../words/in-digits.ts";
 import { sayWhyNot } from "../words/say-why-not.ts";
 import { FoundNumbers } from "./found-numbers.tsx";
 import { Kinds } from "./kinds.tsx";
@@ -45,8 +44,6 @@ function saidOf(line: Line, unit: Partial<Unit>, pressureUnit: string): string {
   if (found.kind === "missing") return words.notCounted;
   if (found.kind === "refused") return sayWhyNot(found);
   const loss = Number(shownIn(lineLossKPa(found.value), "kPa", pressureUnit));
-  const takes = words.takes(
-    `${inSign(String(Number(loss.toPrecision(2))), messages.decimalSign)}\u00a0${pressureUnit}`,
-  );
+  const takes = words.takes(`${inDigits(loss, 2)}\u00a0${pressureUnit}`);
   return unit[`${line}TubeBoreMm`] === undefined ? `${takes} ${words.boreUsual}` : takes;
 }

@@ -1,11 +1,10 @@
 import type { RestrictorKind, Unit } from "@tapside/records";
 import { unitFile, unitTitle } from "@tapside/records";
 import { capillaryFlow, type Restrictor, restrictorAsFound, restrictorLPerH } from "@tapside/reverse-osmosis";
-import { inSign } from "@tapside/words";
 import { shownIn } from "../look/read-number.ts";
 import { Gone } from "../screens/gone.tsx";
 import { useBook } from "../store/use-book.ts";
-import { messages } from "../words/messages.ts";
+import { inDigits } from "../words/in-digits.ts";
 import { sayWhyNot } from "../words/say-why-not.ts";
 import { FoundNumbers } from "./found-numbers.tsx";
 import { kindOf } from "./kind-of.ts";
@@ -70,15 +69,13 @@ function saidOf(unit: Partial<Unit>, pressureUnit: string): string {
   return passes(found.value, pressureUnit);
 }
 
-const twoDigits = (value: number) => inSign(String(Number(value.toPrecision(2))), messages.decimalSign);
-
 function passes(restrictor: Restrictor, pressureUnit: string): string {
   const lPerH = (c: number) => restrictorLPerH(restrictor, USUAL_KPA, c);
   const less = Math.round(100 * (1 - lPerH(COLD_C) / lPerH(WARM_C)));
-  const flow = `${twoDigits((1000 * lPerH(WARM_C)) / 60)}\u00a0mL/min`;
-  const at = `${inSign(String(Number(Number(shownIn(USUAL_KPA, "kPa", pressureUnit)).toPrecision(2))), messages.decimalSign)}\u00a0${pressureUnit}`;
+  const flow = `${inDigits((1000 * lPerH(WARM_C)) / 60, 2)}\u00a0mL/min`;
+  const at = `${inDigits(Number(shownIn(USUAL_KPA, "kPa", pressureUnit)), 2)}\u00a0${pressureUnit}`;
   const says = `${words.passes(flow, at)}${words.colder(less)}`;
   if (restrictor.kind !== "capillary") return says;
   const { regime, reynolds } = capillaryFlow(restrictor, USUAL_KPA, WARM_C);
-  return regime === "laminar" ? says : `${says} ${words.beyond(twoDigits(reynolds))}`;
+  return regime === "laminar" ? says : `${says} ${words.beyond(inDigits(reynolds, 2))}`;
 }

@@ -13,6 +13,7 @@ import { formatRange, inSign } from "@tapside/words";
 import { useDeferredValue, useMemo, useState } from "react";
 import { Band } from "../look/band.tsx";
 import { whyNot } from "../screens/why-not.ts";
+import { inDigits } from "../words/in-digits.ts";
 import { messages } from "../words/messages.ts";
 import { feedIn, type Inhibitor, inhibitorOf, restrictorWanted, type Wanted } from "./restrictor-wanted.ts";
 import { seasonsOf } from "./seasons-of.ts";
@@ -31,8 +32,7 @@ const within = (value: number, { low, high }: { readonly low: number; readonly h
 const percent = (of: Interval) =>
   `${formatRange({ low: 100 * of.low, high: 100 * of.high }, messages.decimalSign)}\u00a0%`;
 /** Two figures: restrictors are made no finer. */
-const mLPerMin = (lPerH: number) =>
-  inSign(String(Number(((lPerH * 1000) / 60).toPrecision(2))), messages.decimalSign);
+const mLPerMin = (lPerH: number) => inDigits((lPerH * 1000) / 60, 2);
 
 interface RecoveryWantedProps {
   readonly file: UnitFile;
