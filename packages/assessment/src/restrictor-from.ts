@@ -6,6 +6,7 @@ import {
   restrictorAsFound,
   restrictorAsRead,
   type StandardReadings,
+  usualRating,
   usualScatter,
 } from "@tapside/reverse-osmosis";
 import { drainsOf, elementsOf, isLabel } from "./from-records.ts";
@@ -44,18 +45,13 @@ export const RESTRICTOR_RELATIVE: Readonly<Record<Restrictor["kind"], number>> =
 /** Beyond its laminar range a capillary's flow is told to ± 20 %, two standard deviations. */
 export const BEYOND_LAMINAR_RELATIVE = 0.1;
 
-const ROOM_C = 20;
-
 /** A capillary so wide or short that tap pressure drives it beyond its laminar range; at the label's pressure where there is one. */
 export function isBeyondLaminar({ unit }: Pick<UnitFile, "unit">): boolean {
   const found = restrictorAsFound(unit);
   if (found.kind !== "known" || found.value.kind !== "capillary") return false;
-  const kPa = unit.testPressureKPaGauge! > 0 ? unit.testPressureKPaGauge! : USUAL_TEST_KPA;
-  return capillaryFlow(found.value, kPa, ROOM_C).regime === "beyond-laminar";
+  const kPa = unit.testPressureKPaGauge! > 0 ? unit.testPressureKPaGauge! : usualRating.kPa;
+  return capillaryFlow(found.value, kPa, usualRating.temperatureC).regime === "beyond-laminar";
 }
-
-/** 60 psi, at which small elements and restrictors are rated. Common practice. */
-const USUAL_TEST_KPA = 414;
 
 /** What is not known of a restrictor that no reading shows. */
 export function restrictorRelativeOf(file: Pick<UnitFile, "unit">): number {

@@ -81,7 +81,7 @@ export {
 export { type Felt, type Gain, type Help, type HelpQuestion, willItHelp } from "./questions/will-it-help.ts";
 export { recovery } from "./recovery.ts";
 export { rejection } from "./rejection.ts";
-export { type Restrictor, restrictorLPerH } from "./restrictor.ts";
+export { type Restrictor, restrictorLPerH, usualRating } from "./restrictor.ts";
 export {
   RESTRICTOR_RANGES,
   type RestrictorFound,

@@ -16,6 +16,9 @@ export type Restrictor = (
     }
 ) & { readonly scale?: number };
 
+/** What small elements and restrictors are rated at, where nothing else is said: 60 psi, water of a room. Common practice, no source. */
+export const usualRating = { kPa: 414, temperatureC: 20 } as const;
+
 type Laws = {
   readonly [K in Restrictor["kind"]]: (
     restrictor: Extract<Restrictor, { readonly kind: K }>,

@@ -62,7 +62,7 @@ export function FoundNumbers({ unit, title, subtitle, head, specs, said }: Found
     setTyping(field);
     setRaw((field && draftStore(live, unit.id, field).load()) || "");
   };
-  const rubOut = (key: Key) => {
+  const takeKey = (key: Key) => {
     // The first rubbing out of a kept number takes it back; it stands there to be changed.
     if (spec && raw === "" && key === "rubOut" && kept(spec.field) !== undefined)
       void live.write("unit", unit.id, { [spec.field]: null });
@@ -131,7 +131,7 @@ export function FoundNumbers({ unit, title, subtitle, head, specs, said }: Found
             </button>
           ) : null}
         </div>
-        {spec ? <Keypad onKey={rubOut} onEnter={goOn} decimalSign={sign} /> : null}
+        {spec ? <Keypad onKey={takeKey} onEnter={goOn} decimalSign={sign} /> : null}
       </Screen>
     </div>
   );

@@ -1,6 +1,12 @@
 import type { RestrictorKind, Unit } from "@tapside/records";
 import { unitFile, unitTitle } from "@tapside/records";
-import { capillaryFlow, type Restrictor, restrictorAsFound, restrictorLPerH } from "@tapside/reverse-osmosis";
+import {
+  capillaryFlow,
+  type Restrictor,
+  restrictorAsFound,
+  restrictorLPerH,
+  usualRating,
+} from "@tapside/reverse-osmosis";
 import { shownIn } from "../look/read-number.ts";
 import { Gone } from "../screens/gone.tsx";
 import { useBook } from "../store/use-book.ts";
@@ -57,9 +63,8 @@ export function RestrictorScreen({ id }: { id: string }) {
   );
 }
 
-/** 60 psi, at which small restrictors are rated. Common practice. */
-const USUAL_KPA = 414;
-const [WARM_C, COLD_C] = [20, 5] as const;
+const { kPa: USUAL_KPA, temperatureC: WARM_C } = usualRating;
+const COLD_C = 5;
 
 function saidOf(unit: Partial<Unit>, pressureUnit: string): string {
   if (kindOf(unit) === undefined) return words.chooseKind;

@@ -8,6 +8,7 @@ import {
   type RestrictorAnswer,
   restrictorLPerH,
   type Season,
+  usualRating,
 } from "@tapside/reverse-osmosis";
 import { formatRange, inSign } from "@tapside/words";
 import { useDeferredValue, useMemo, useState } from "react";
@@ -22,8 +23,6 @@ import { tryWords as words } from "./words.ts";
 
 const NO_WATER = { winter: missing("feedTds"), summer: missing("feedTds") } as const;
 const SEASONS: readonly Season[] = ["winter", "summer"];
-/** A restrictor is rated in water of a room. */
-const RATED_C = 20;
 const RECOVERY = { first: 25, low: 5, high: 75, step: 5 } as const;
 const WATER_C = { low: 1, high: 40 } as const;
 
@@ -111,7 +110,7 @@ const asWanted = (
 function Answer({ answer, regardless, own, wanted, inhibitor }: AnswerProps) {
   if (answer.kind !== "known") return <Band>{whyNot(answer)}</Band>;
   const { ratedLPerH, ratedKPa, recovery, scale, setBy } = answer.value;
-  const nowLPerH = restrictorLPerH(own, ratedKPa, RATED_C);
+  const nowLPerH = restrictorLPerH(own, ratedKPa, usualRating.temperatureC);
   const psi = converted(ratedKPa, "kPa", "psi").toFixed(0);
   return (
     <Band>
